@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/csv.h"
+
+#include "core/base/text.h"
+
+#include <csv.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <memory>
+
+namespace proofwalk::base {
+namespace {
+
+/// What libcsv's callbacks collect. libcsv counts no lines, so the reader feeds it byte by byte of line ends.
+struct Collector {
+    int line = 1;    ///< of the byte being read
+    int rowLine = 0; ///< of the row's first cell, 0 between rows
+    std::vector<std::string> cells;
+    std::vector<CsvTable::Row> rows;
+};
+
+void endOfCell(void* bytes, size_t count, void* context)
+{
+    auto& collector = *static_cast<Collector*>(context);
+    collector.cells.emplace_back(static_cast<const char*>(bytes), count);
+}
+
+void endOfRow(int, void* context)
+{
+    auto& collector = *static_cast<Collector*>(context);
+    collector.rows.push_back({collector.rowLine, std::move(collector.cells)});
+    collector.cells.clear();
+    collector.rowLine = 0;
+}
+
+struct Parser {
+    csv_parser state{};
+    bool ready = csv_init(&state, CSV_STRICT | CSV_STRICT_FINI) == 0;
+    Parser() = default;
+    Parser(const Parser&) = delete;
+    Parser& operator=(const Parser&) = delete;
+    ~Parser() { csv_free(&state); }
+};
+
+int lineOf(std::string_view bytes, std::size_t offset)
+{
+    return 1 + static_cast<int>(std::count(bytes.begin(), bytes.begin() + static_cast<std::ptrdiff_t>(offset), '\n'));
+}
+
+/// Feeds the bytes a line at a time, so that each row can be given the line on which it began.
+Result<std::vector<CsvTable::Row>> rowsOf(std::string_view bytes, const std::string& name)
+{
+    Parser parser;
+    Collector collector;
+    std::size_t at = 0;
+    while (at < bytes.size()) {
+        const std::size_t end = std::min(bytes.find('\n', at), bytes.size() - 1) + 1;
+        if (collector.rowLine == 0) collector.rowLine = collector.line;
+        const std::size_t length = end - at;
+        if (csv_parse(&parser.state, bytes.data() + at, length, endOfCell, endOfRow, &collector) != length)
+            return failure("csv.quote", fmt::format("{}:{}", name, collector.line));
+        // An empty line inside a quoted cell belongs to its row; between rows it belongs to none.
+        if (collector.rowLine != 0 && collector.cells.empty() && trimmed(bytes.substr(at, length)).empty()
+            && parser.state.quoted == 0)
+            collector.rowLine = 0;
+        at = end;
+        ++collector.line;
+    }
+    if (csv_fini(&parser.state, endOfCell, endOfRow, &collector) != 0)
+        return failure("csv.quote", fmt::format("{}:{}", name, collector.rowLine));
+    return std::move(collector.rows);
+}
+
+Result<void> checkHeader(const std::vector<std::string>& header, const std::string& where)
+{
+    for (std::size_t i = 0; i < header.size(); ++i) {
+        if (header[i].empty()) return failure("csv.column-unnamed", where, {{"column", std::int64_t(i + 1)}});
+        if (std::ranges::count(header, header[i]) > 1) return failure("csv.column-twice", where, {{"found", header[i]}});
+    }
+    return {};
+}
+
+} // namespace
+
+Result<CsvTable> readCsv(std::string_view bytes, const std::string& name)
+{
+    if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
+    if (const auto nul = bytes.find('\0'); nul != std::string_view::npos)
+        return failure("csv.nul", fmt::format("{}:{}", name, lineOf(bytes, nul)));
+    if (!isUtf8(bytes)) {
+        int line = 1;
+        for (const std::string& each : split(bytes, '\n')) {
+            if (!isUtf8(each)) break;
+            ++line;
+        }
+        return failure("csv.utf8", fmt::format("{}:{}", name, line));
+    }
+    auto rows = rowsOf(bytes, name);
+    if (!rows) return passOn(rows);
+    if (rows->empty()) return failure("csv.empty", name);
+
+    CsvTable table;
+    for (std::string& cell : rows->front().cells) table.header.emplace_back(trimmed(cell));
+    if (auto sound = checkHeader(table.header, fmt::format("{}:{}", name, rows->front().line)); !sound)
+        return passOn(sound);
+    rows->erase(rows->begin());
+    for (const CsvTable::Row& row : *rows) {
+        if (row.cells.size() != table.header.size())
+            return failure("csv.cells", fmt::format("{}:{}", name, row.line),
+                           {{"found", std::int64_t(row.cells.size())}, {"wanted", std::int64_t(table.header.size())}});
+    }
+    table.rows = std::move(*rows);
+    return table;
+}
+
+std::string csvRow(const std::vector<std::string>& cells)
+{
+    std::string line;
+    for (const std::string& cell : cells) {
+        if (&cell != cells.data()) line += ',';
+        if (cell.find_first_of("\",\r\n") == std::string::npos) {
+            line += cell;
+            continue;
+        }
+        line += '"';
+        for (const char c : cell) line.append(c == '"' ? 2 : 1, c);
+        line += '"';
+    }
+    return line + "\r\n";
+}
+
+} // namespace proofwalk::base

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/decimal.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+namespace proofwalk::base {
+namespace {
+
+__extension__ typedef __int128 Wide;
+
+constexpr std::int64_t mantissaLimit = 1'000'000'000'000'000;
+constexpr int exponentLimit = 9;
+
+Wide scaled(const Decimal& number, int exponent)
+{
+    Wide value = number.mantissa;
+    for (int i = number.exponent; i > exponent; --i) value *= 10;
+    return value;
+}
+
+/// Brings a wide mantissa back into range by dropping zeros only: nothing is rounded.
+Result<Decimal> narrowed(Wide mantissa, int exponent)
+{
+    while (exponent < exponentLimit && mantissa != 0 && mantissa % 10 == 0
+           && (mantissa >= mantissaLimit || mantissa <= -mantissaLimit || exponent < -exponentLimit)) {
+        mantissa /= 10;
+        ++exponent;
+    }
+    if (mantissa >= mantissaLimit || mantissa <= -mantissaLimit || std::abs(exponent) > exponentLimit)
+        return failure("base.decimal-range", "");
+    return Decimal{static_cast<std::int64_t>(mantissa), exponent};
+}
+
+} // namespace
+
+Result<Decimal> parseDecimal(std::string_view text)
+{
+    const auto bad = [&](const char* code) { return failure(code, "", {{"found", std::string(text)}}); };
+    std::string_view rest = text;
+    const bool negative = !rest.empty() && rest.front() == '-';
+    if (negative) rest.remove_prefix(1);
+
+    Decimal number;
+    bool point = false;
+    std::size_t digitsSincePoint = 0;
+    if (rest.empty()) return bad("base.decimal-form");
+    for (std::size_t i = 0; i < rest.size(); ++i) {
+        const char c = rest[i];
+        if (c == '.') {
+            if (point || i == 0) return bad("base.decimal-form");
+            point = true;
+        } else if (c >= '0' && c <= '9') {
+            if (number.mantissa >= mantissaLimit / 10) return bad("base.decimal-range");
+            number.mantissa = number.mantissa * 10 + (c - '0');
+            if (point) ++digitsSincePoint;
+        } else {
+            return bad("base.decimal-form");
+        }
+    }
+    if (point && digitsSincePoint == 0) return bad("base.decimal-form");
+    if (digitsSincePoint > exponentLimit) return bad("base.decimal-range");
+    if (negative) number.mantissa = -number.mantissa;
+    number.exponent = -static_cast<int>(digitsSincePoint);
+    return number;
+}
+
+std::string toText(const Decimal& number)
+{
+    std::string digits = std::to_string(std::abs(number.mantissa));
+    if (number.exponent > 0) {
+        if (number.mantissa != 0) digits.append(static_cast<std::size_t>(number.exponent), '0');
+    } else if (number.exponent < 0) {
+        const auto places = static_cast<std::size_t>(-number.exponent);
+        if (digits.size() <= places) digits.insert(0, places + 1 - digits.size(), '0');
+        digits.insert(digits.size() - places, 1, '.');
+    }
+    return number.mantissa < 0 ? "-" + digits : digits;
+}
+
+std::strong_ordering compare(const Decimal& left, const Decimal& right)
+{
+    const int exponent = std::min(left.exponent, right.exponent);
+    const Wide a = scaled(left, exponent);
+    const Wide b = scaled(right, exponent);
+    return a < b ? std::strong_ordering::less : a > b ? std::strong_ordering::greater : std::strong_ordering::equal;
+}
+
+Result<Decimal> add(const Decimal& left, const Decimal& right)
+{
+    const int exponent = std::min(left.exponent, right.exponent);
+    return narrowed(scaled(left, exponent) + scaled(right, exponent), exponent);
+}
+
+Result<Decimal> subtract(const Decimal& left, const Decimal& right)
+{
+    return add(left, {-right.mantissa, right.exponent});
+}
+
+Result<Decimal> multiply(const Decimal& left, const Decimal& right)
+{
+    return narrowed(Wide{left.mantissa} * right.mantissa, left.exponent + right.exponent);
+}
+
+double toDouble(const Decimal& number)
+{
+    return static_cast<double>(number.mantissa) * std::pow(10.0, number.exponent);
+}
+
+Result<Decimal> fromDouble(double value, int exponent)
+{
+    const double mantissa = std::floor(value * std::pow(10.0, -exponent) + 0.5);
+    if (!std::isfinite(mantissa) || std::fabs(mantissa) >= static_cast<double>(mantissaLimit)
+        || std::abs(exponent) > exponentLimit)
+        return failure("base.decimal-range", "");
+    return Decimal{static_cast<std::int64_t>(mantissa), exponent};
+}
+
+} // namespace proofwalk::base
