@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/walk/limits.h"
+
+#include "core/base/unit.h"
+#include "core/measure/conformity.h"
+#include "core/measure/loop.h"
+
+namespace proofwalk::walk {
+namespace {
+
+using base::Decimal;
+using catalogue::Limit;
+
+/// The limit's side in the base unit of its quantity.
+Result<std::optional<Decimal>> sideInBase(const std::optional<Decimal>& side, const base::Unit& unit)
+{
+    if (!side) return std::optional<Decimal>{};
+    auto value = base::inBaseUnit({*side, &unit});
+    if (!value) return passOn(value);
+    return std::optional(*value);
+}
+
+/// Narrows the joint limit by one more.
+void intersect(JointLimit& joint, const std::optional<Decimal>& lower, const std::optional<Decimal>& upper)
+{
+    if (lower && (!joint.lower || base::compare(*lower, *joint.lower) > 0)) joint.lower = lower;
+    if (upper && (!joint.upper || base::compare(*upper, *joint.upper) < 0)) joint.upper = upper;
+}
+
+Limit ofPlan(const catalogue::Step& step, std::string unit, const char* note)
+{
+    Limit limit;
+    limit.quantity = step.quantity;
+    limit.unit = std::move(unit);
+    limit.confirmed = true;
+    limit.source.basis = "plan";
+    limit.source.note = note;
+    return limit;
+}
+
+/// At rest the loop shows its end-of-line resistor and the cable, whatever stands across the alarm contact.
+Result<std::optional<Limit>> loopAtRest(const LimitGround& ground, const catalogue::Step& step, const plan::Zone& zone)
+{
+    if (zone.feed != "loop" || !zone.resistors || *zone.resistors > 2 || !zone.cable_m || zone.conductor.empty())
+        return std::optional<Limit>{};
+    if (*zone.resistors == 0 && zone.rest != "closed") return std::optional<Limit>{};
+    if (*zone.resistors > 0 && (!zone.eol_ohm || !zone.tolerance_pct)) return std::optional<Limit>{};
+    if (*zone.resistors == 2 && !zone.alarm_ohm) return std::optional<Limit>{};
+
+    auto conductor = measure::conductorByName(zone.conductor, ground.conductors);
+    if (!conductor) return passOn(conductor);
+    auto cable = measure::pairResistance_ohm(
+        measure::ConductorRun{*conductor, base::toDouble(*zone.cable_m), 20.0});
+    if (!cable) return passOn(cable);
+
+    measure::LoopWiring wiring;
+    wiring.resistors = *zone.resistors;
+    wiring.restClosed = zone.rest != "open";
+    wiring.fireStyle = wiring.resistors == 2 && !wiring.restClosed;
+    wiring.eol_ohm = zone.eol_ohm ? base::toDouble(*zone.eol_ohm) : 0;
+    wiring.alarm_ohm = zone.alarm_ohm ? base::toDouble(*zone.alarm_ohm) : 0;
+    wiring.tolerance_pct = zone.tolerance_pct ? base::toDouble(*zone.tolerance_pct) : 0;
+    wiring.cable_ohm_max = *cable;
+    const auto window = measure::loopWindow(wiring, measure::LoopState::closed);
+    if (!window) return std::unexpected(window.error());
+
+    Limit limit = ofPlan(step, "Ohm", "plan.loop");
+    for (const auto& [side, target] : {std::pair{window->lower_ohm, &limit.lower}, {window->upper_ohm, &limit.upper}}) {
+        if (!side) continue;
+        auto rounded = base::fromDouble(*side, -1);
+        if (!rounded) return passOn(rounded);
+        *target = *rounded;
+    }
+    return std::optional(limit);
+}
+
+Result<std::optional<Limit>> aroundPlanned(const catalogue::Step& step, const plan::Timer& timer)
+{
+    if (!timer.planned_s || !timer.tolerance_s) return std::optional<Limit>{};
+    Limit limit = ofPlan(step, "s", "plan.timer");
+    auto lower = base::subtract(*timer.planned_s, *timer.tolerance_s);
+    auto upper = base::add(*timer.planned_s, *timer.tolerance_s);
+    if (!lower) return passOn(lower);
+    if (!upper) return passOn(upper);
+    limit.lower = *lower;
+    limit.upper = *upper;
+    return std::optional(limit);
+}
+
+std::optional<Limit> leastWithin(const plan::Plan& plan, const catalogue::Step& step, const plan::Device& device)
+{
+    Limit limit = ofPlan(step, "s", "plan.effect");
+    for (const plan::Effect& effect : plan.effects) {
+        if (effect.effect != device.tag || !effect.within_s) continue;
+        if (!limit.upper || base::compare(*effect.within_s, *limit.upper) < 0) limit.upper = effect.within_s;
+    }
+    if (!limit.upper) return {};
+    return limit;
+}
+
+Result<std::optional<Limit>> leastMargin(const plan::Plan& plan, const catalogue::Step& step)
+{
+    const std::string least = plan.panelFact("radio_minimum");
+    if (least.empty()) return std::optional<Limit>{};
+    auto value = base::parseDecimal(least);
+    if (!value) return std::unexpected(std::move(value.error()).within("panel.csv, radio_minimum"));
+    Limit limit = ofPlan(step, step.unit, "plan.radio");
+    limit.lower = *value;
+    return std::optional(limit);
+}
+
+} // namespace
+
+Result<void> joinLimits(ScopeStep& step, const std::vector<Limit>& from)
+{
+    const base::Unit* wanted = base::findUnit(step.step.unit);
+    for (const Limit& limit : from) {
+        const base::Unit* unit = base::findUnit(limit.unit);
+        if (unit == nullptr || wanted == nullptr || unit->quantity != wanted->quantity)
+            return failure("catalogue.unit-mismatch", step.key.name,
+                           {{"found", limit.unit}, {"wanted", step.step.unit}});
+        auto lower = sideInBase(limit.lower, *unit);
+        auto upper = sideInBase(limit.upper, *unit);
+        if (!lower) return passOn(lower);
+        if (!upper) return passOn(upper);
+        JointLimit& joint = limit.confirmed ? step.confirmed : step.unconfirmed;
+        intersect(joint, *lower, *upper);
+        joint.from.push_back(limit);
+        if (limit.confirmed && (limit.binding == catalogue::Binding::lifeSafety || limit.binding == catalogue::Binding::legal))
+            joint.strict = true;
+        if (joint.lower && joint.upper && base::compare(*joint.lower, *joint.upper) > 0)
+            return failure("walk.limits-empty", step.key.name, {{"quantity", limit.quantity}});
+    }
+    return {};
+}
+
+Result<std::optional<Limit>> limitOfPlan(const LimitGround& ground, const catalogue::Step& step,
+                                         const plan::Device* device, const plan::Zone* zone, const plan::Timer* timer)
+{
+    switch (step.planLimit) {
+    case catalogue::PlanLimit::loopNormal:
+        if (zone != nullptr) return loopAtRest(ground, step, *zone);
+        break;
+    case catalogue::PlanLimit::timer:
+        if (timer != nullptr) return aroundPlanned(step, *timer);
+        break;
+    case catalogue::PlanLimit::effectWithin:
+        if (device != nullptr) return leastWithin(ground.plan, step, *device);
+        break;
+    case catalogue::PlanLimit::radioMinimum: return leastMargin(ground.plan, step);
+    case catalogue::PlanLimit::none: break;
+    }
+    return std::optional<Limit>{};
+}
+
+} // namespace proofwalk::walk
