@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Source: IEC 60028:1925 (1/58 ohm mm2/m, 0.00393 per kelvin at 20 °C), worked by hand beside each.
+#include "core/measure/cable.h"
+
+#include <QtTest>
+
+#include <limits>
+
+using namespace proofwalk;
+using measure::CableRun;
+
+namespace {
+
+std::string inputOf(const Result<double>& result)
+{
+    return result ? "" : std::get<std::string>(result.error().arguments.at(0).value);
+}
+
+} // namespace
+
+class TestCable : public QObject {
+    Q_OBJECT
+
+private slots:
+    // 29 m out and back is 58 m of 1 mm2: one ohm by the definition.
+    void oneOhm() { QCOMPARE(measure::pairResistance_ohm(CableRun{29, 1, 20}).value(), 1.0); }
+    // 70 °C: 1 + 0.00393 x 50 = 1.1965.
+    void warm() { QCOMPARE(measure::pairResistance_ohm(CableRun{29, 1, 70}).value(), 1.1965); }
+    void refused()
+    {
+        constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+        QCOMPARE(inputOf(measure::pairResistance_ohm(CableRun{0, 1, 20})), std::string("length_m"));
+        QCOMPARE(inputOf(measure::pairResistance_ohm(CableRun{nan, 1, 20})), std::string("length_m"));
+        QCOMPARE(inputOf(measure::pairResistance_ohm(CableRun{1, -1, 20})), std::string("section_mm2"));
+        QCOMPARE(inputOf(measure::pairResistance_ohm(CableRun{1, 1, -40.1})), std::string("temperature_c"));
+        QCOMPARE(inputOf(measure::pairResistance_ohm(CableRun{1, 1, 90.1})), std::string("temperature_c"));
+        QCOMPARE(inputOf(measure::resistanceAtTemperature_ohm({0, 20, 20})), std::string("resistance_ohm"));
+        QCOMPARE(inputOf(measure::resistanceAtTemperature_ohm({1, 100, 20})), std::string("known_c"));
+        QCOMPARE(inputOf(measure::resistanceAtTemperature_ohm({1, 20, nan})), std::string("wanted_c"));
+        QCOMPARE(inputOf(measure::gaugeSection_mm2(9)), std::string("gauge"));
+        QCOMPARE(inputOf(measure::gaugeSection_mm2(31)), std::string("gauge"));
+        QCOMPARE(inputOf(measure::strandedSection_mm2(0, 0.2)), std::string("count"));
+        QCOMPARE(inputOf(measure::strandedSection_mm2(7, 0)), std::string("diameter_mm"));
+    }
+};
+
+QTEST_GUILESS_MAIN(TestCable)
+#include "cable.moc"

@@ -1,0 +1,725 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""A second reader of the record: what do the events of an attached record.jsonl add up to?
+
+It is written from the pages alone (core/journal/FORMAT.md, core/plan/FORMAT.md, core/catalogue/FORMAT.md,
+core/walk/EVENTS.md) and shares no line with the program, so that an error of the one is not an error of the other.
+Python 3.11, standard library only. It reads the record and nothing else: no clock, no other file, no page.
+
+    refold.py record.jsonl       prints JSON; exit 0 well, 1 the record is not sound, 2 it cannot be judged
+
+The page's rule stands in the comment before the code that follows it; EVENTS.md is quoted where it says "EVENTS".
+"""
+import csv
+import hashlib
+import io
+import json
+import math
+import sys
+import tomllib
+from collections import defaultdict
+from decimal import Context, Decimal, Inexact, setcontext
+from pathlib import PurePosixPath
+
+# Exact arithmetic: anything that would have to be rounded raises.
+setcontext(Context(prec=80, traps=[Inexact]))
+
+INT_LIMIT = 2**53 - 1
+PROOFS = ("input", "response", "output", "received")
+# EVENTS, "Verdict of a device": worst first.
+ORDER = ("fail", "retest", "too-close", "no-access", "running", "to-do", "pass", "n/a")
+
+
+class Unreadable(Exception):
+    """The record cannot be judged at all."""
+
+
+def worst(verdicts):
+    return min(verdicts, key=ORDER.index)
+
+
+# --- JSON ------------------------------------------------------------------------------------------------------------
+
+def canonical(value):
+    """RFC 8785 for what the record may hold: integers, strings, booleans, arrays, objects with ASCII keys."""
+    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False).encode("utf-8")
+
+
+def read_json(line):
+    """Strictly: no float, no null, no key twice, no integer beyond +-(2^53-1), only the canonical form."""
+    def refuse(text):
+        raise ValueError(f"a number the record may not hold: {text}")
+
+    def integer(text):
+        number = int(text)
+        return number if abs(number) <= INT_LIMIT else refuse(text)
+
+    def members(pairs):
+        if len({key for key, _ in pairs}) != len(pairs):
+            raise ValueError("a key twice")
+        if any(not key.isascii() for key, _ in pairs):
+            raise ValueError("a key that is not ASCII")
+        if any(value is None for _, value in pairs):
+            raise ValueError("a null")
+        return dict(pairs)
+
+    value = json.loads(line.decode("utf-8"), parse_float=refuse, parse_int=integer, parse_constant=refuse,
+                       object_pairs_hook=members)
+    if canonical(value) != line:
+        raise ValueError("not in canonical form")
+    return value
+
+
+def sha256(data):
+    return hashlib.sha256(data).hexdigest()
+
+
+# --- Signatures: ECDSA on P-256 (FIPS 186-4, SEC 1), enough to verify heads ------------------------------------------
+
+P = 2**256 - 2**224 + 2**192 + 2**96 - 1
+N = 0xFFFFFFFF00000000FFFFFFFFFFFFFFFFBCE6FAADA7179E84F3B9CAC2FC632551
+B = 0x5AC635D8AA3A93E7B3EBBD55769886BC651D06B0CC53B0F63BCE3C3E27D2604B
+G = (0x6B17D1F2E12C4247F8BCE6E563A440F277037D812DEB33A0F4A13945D898C296,
+     0x4FE342E2FE1A7F9B8EE7EB4A7C0F9E162BCE33576B315ECECBB6406837BF51F5)
+# SubjectPublicKeyInfo of an uncompressed P-256 point (RFC 5480): what stands before the two coordinates.
+SPKI = bytes.fromhex("3059301306072a8648ce3d020106082a8648ce3d03010703420004")
+
+
+def point_add(a, b):
+    if a is None or b is None:
+        return a or b
+    if a[0] == b[0]:
+        if (a[1] + b[1]) % P == 0:
+            return None
+        slope = (3 * a[0] * a[0] - 3) * pow(2 * a[1], -1, P) % P
+    else:
+        slope = (b[1] - a[1]) * pow(b[0] - a[0], -1, P) % P
+    x = (slope * slope - a[0] - b[0]) % P
+    return x, (slope * (a[0] - x) - a[1]) % P
+
+
+def point_times(factor, point):
+    total = None
+    while factor:
+        if factor & 1:
+            total = point_add(total, point)
+        point, factor = point_add(point, point), factor >> 1
+    return total
+
+
+def signature_holds(key_der, text, signature_der):
+    """Whether ECDSA over SHA-256 verifies; DER of at most 127 bytes, which is all P-256 needs."""
+    if key_der[:len(SPKI)] != SPKI or len(key_der) != len(SPKI) + 64:
+        return False
+    key = int.from_bytes(key_der[-64:-32], "big"), int.from_bytes(key_der[-32:], "big")
+    if max(key) >= P or (key[1] ** 2 - key[0] ** 3 + 3 * key[0] - B) % P:
+        return False
+    if len(signature_der) < 8 or signature_der[0] != 0x30 or signature_der[1] != len(signature_der) - 2:
+        return False
+    numbers, rest = [], signature_der[2:]
+    while rest:
+        if len(rest) < 3 or rest[0] != 2 or len(rest) < 2 + rest[1]:
+            return False
+        numbers.append(int.from_bytes(rest[2:2 + rest[1]], "big", signed=True))
+        rest = rest[2 + rest[1]:]
+    if len(numbers) != 2 or not all(0 < number < N for number in numbers):
+        return False
+    r, s = numbers
+    inverse = pow(s, -1, N)
+    digest = int.from_bytes(hashlib.sha256(text).digest(), "big")
+    found = point_add(point_times(digest * inverse % N, G), point_times(r * inverse % N, key))
+    return found is not None and found[0] % N == r
+
+
+# --- The record ------------------------------------------------------------------------------------------------------
+
+class Event:
+    def __init__(self, text):
+        members = read_json(text)
+        if members.get("alg") != "sha256":
+            raise ValueError(f"an unknown algorithm: {members.get('alg')}")
+        wanted = {"alg", "v", "job", "chain", "n", "prev", "seen", "stamp", "utc", "offset_min", "kind", "body"}
+        if set(members) != wanted:
+            raise ValueError(f"members of an event: {sorted(set(members) ^ wanted)}")
+        self.v, self.job, self.chain, self.n = (members[key] for key in ("v", "job", "chain", "n"))
+        self.prev, self.seen, self.stamp = members["prev"], members["seen"], tuple(members["stamp"])
+        self.kind, self.body = members["kind"], members["body"]
+        if self.n < 1 or (self.n == 1) != (self.prev == ""):
+            raise ValueError("n and prev do not agree")
+        if [head[0] for head in self.seen] != sorted({head[0] for head in self.seen} - {self.chain}):
+            raise ValueError("seen is not sorted by chain, each other chain once")
+        self.hash = sha256(text)
+        self.clock = {}  # chain -> the highest number this event has seen there
+
+    def has_seen(self, other):
+        return self.clock.get(other.chain, 0) >= other.n
+
+
+class Record:
+    """The lines of record.jsonl, every hash checked. `problems` holds all that is wrong, in the order found."""
+
+    def __init__(self, data):
+        self.problems, self.contents, self.events, self.heads = [], {}, [], []
+        lines = data.split(b"\n")
+        if lines[-1] != b"":
+            self.problems.append("the last line is not ended")
+        first = read_json(lines[0])
+        if first.get("format") != "proofwalk/record/1":
+            raise Unreadable(f"an unknown format: {first.get('format')}")
+        self.job = first["job"]
+        for number, line in enumerate(lines[1:], 2):
+            if line:
+                try:
+                    self.take(line, read_json(line))
+                except (ValueError, KeyError, TypeError, IndexError, AttributeError) as error:
+                    self.problems.append(f"line {number}: {error}")
+        self.check_chains()
+
+    def take(self, line, members):
+        if "content" in members:
+            data = members["content"].encode("utf-8")
+            if sha256(data) != members["hash"]:
+                raise ValueError(f"content does not match its hash {members['hash']}")
+            self.contents[members["hash"]] = data
+        elif "commitment" in members:
+            # A commitment is SHA-256 over the RFC 8785 array ["proofwalk/private/1", salt, value].
+            sealed = sha256(canonical(["proofwalk/private/1", members["salt"], members["value"]]))
+            if sealed != members["commitment"]:
+                raise ValueError(f"private value does not match its commitment {members['commitment']}")
+        elif "signature" in members:
+            self.heads.append(members)
+        else:
+            self.events.append(Event(line))
+
+    def check_chains(self):
+        """Chain by chain: nothing from a fork on, nor after a gap or break, is judged. Leaves those that are in `sound`."""
+        chains = defaultdict(list)
+        for event in self.events:
+            chains[event.chain].append(event)
+        self.sound = []
+        for chain, events in sorted(chains.items()):
+            self.sound += self.sound_part(chain, sorted(events, key=lambda event: event.n))
+        self.by_hash = {event.hash: event for event in self.events}
+        self.find_what_was_seen()
+
+    def sound_part(self, chain, events):
+        sound = []
+        for place, event in enumerate(events):
+            twice = place + 1 < len(events) and events[place + 1].n == event.n
+            before = sound[-1] if sound else None
+            wrong = ("is of another job" if event.job != self.job else
+                     "stands there twice" if twice else
+                     "comes after a gap" if event.n != len(sound) + 1 else
+                     "does not name the one before" if event.prev != (before.hash if before else "") else None)
+            if wrong:
+                self.problems.append(f"event {event.n} of chain {chain} {wrong}")
+                break
+            if before and event.stamp <= before.stamp:
+                self.problems.append(f"event {event.n} of chain {chain}: its stamp went back")
+            sound.append(event)
+        key = sound[0].body.get("key") if sound else None
+        heads = [head for head in self.heads if head["chain"] == chain]
+        if not heads or not key:
+            self.problems.append(f"chain {chain} has no key or no signed head")
+        for head in heads:
+            text = "".join(f"{part}\n" for part in ("proofwalk/head/1", self.job, chain, head["n"], head["hash"]))
+            if (head["n"], head["hash"]) != (events[-1].n, events[-1].hash):
+                self.problems.append(f"the signed head of chain {chain} is not its last event")
+            if key and not signature_holds(bytes.fromhex(key), text.encode(), bytes.fromhex(head["signature"])):
+                self.problems.append(f"the signature of chain {chain} does not verify")
+        return sound
+
+    def find_what_was_seen(self):
+        """EVENTS, "Seen": of one chain and a lower number; or through a head that this event, or an earlier one of its
+        chain, names. The clock of an event is what the named ones are or have seen, joined."""
+        done, waiting = set(), list(self.events)
+        self.order = []  # every event after all it has seen
+        while waiting:
+            later = []
+            for event in waiting:
+                named = [self.by_hash.get(head[2]) for head in event.seen] + [self.by_hash.get(event.prev)]
+                named = [other for other in named if other]
+                if any(other.hash not in done for other in named):
+                    later.append(event)
+                    continue
+                for chain, n, hash_ in event.seen:
+                    head = self.by_hash.get(hash_)
+                    if not head or (head.chain, head.n) != (chain, n):
+                        self.problems.append(f"event {event.n} of chain {event.chain} has seen a head that is not there")
+                for other in named:
+                    for chain, n in {**other.clock, other.chain: other.n}.items():
+                        event.clock[chain] = max(event.clock.get(chain, 0), n)
+                done.add(event.hash)
+                self.order.append(event)
+            if len(later) == len(waiting):
+                raise Unreadable("events that have seen each other")
+            waiting = later
+        judged = {event.hash for event in self.sound}
+        self.order = [event for event in self.order if event.hash in judged]
+
+
+# --- Quantities ------------------------------------------------------------------------------------------------------
+
+# UCUM code -> (what can be compared with what, scale to the base unit): the closed list of units.
+UNITS = {
+    "Ohm": ("resistance", "1"), "kOhm": ("resistance", "1e3"), "MOhm": ("resistance", "1e6"), "V": ("voltage", "1"),
+    "mV": ("voltage", "1e-3"), "A": ("current", "1"), "mA": ("current", "1e-3"), "A.h": ("charge", "1"),
+    "ms": ("time", "1e-3"), "s": ("time", "1"), "min": ("time", "60"), "h": ("time", "3600"),
+    "mm": ("length", "1e-3"), "cm": ("length", "1e-2"), "m": ("length", "1"), "Cel": ("temperature", "1"),
+    "dB": ("level-ratio", "1"), "dBm": ("radio-level", "1"), "dB[SPL]": ("sound-level", "1"), "%": ("ratio", "1"),
+    "[ppm]": ("concentration", "1"), "%{LEL}": ("flammable-ratio", "1"), "1": ("count", "1"), "lx": ("illuminance", "1"),
+}
+
+
+def in_base_unit(number, unit):
+    return Decimal(number) * Decimal(UNITS[unit][1])
+
+
+def number_of(member):
+    """{"m": mantissa, "e": exponent}, as typed."""
+    return Decimal(member["m"]).scaleb(member["e"])
+
+
+def typed(member):
+    """340 and -2 is "3.40"; 34 and 1 is "340"."""
+    text = f"{number_of(member):f}"
+    return "0" if member["m"] == 0 and member["e"] > 0 else text
+
+
+class Limit:
+    """Limits on one quantity brought together: the intersection, in the base unit."""
+
+    def __init__(self):
+        self.lower = self.upper = None
+        self.strict = False  # one of them is life-safety or legal
+
+    def narrow(self, lower, upper, strict=False):
+        if lower is not None:
+            self.lower = lower if self.lower is None else max(self.lower, lower)
+        if upper is not None:
+            self.upper = upper if self.upper is None else min(self.upper, upper)
+        self.strict = self.strict or strict
+        if self.lower is not None and self.upper is not None and self.lower > self.upper:
+            raise Unreadable(f"limits that exclude each other: {self.lower} to {self.upper}")
+
+    def judge(self, value, uncertainty):
+        """EVENTS, "Verdict of an attempt": guard band w = U on both sides (ILAC-G8:09/2019, 4.2). Too close at best
+        where no uncertainty was stated against a life-safety or legal limit."""
+        u = uncertainty or Decimal(0)
+        low = [self.lower] if self.lower is not None else []
+        high = [self.upper] if self.upper is not None else []
+        if any(value < limit - u for limit in low) or any(value > limit + u for limit in high):
+            return "fail"
+        inside = all(value >= limit + u for limit in low) and all(value <= limit - u for limit in high)
+        if not inside or (self.strict and uncertainty is None):
+            return "too-close"
+        return "pass"
+
+
+# --- The plan --------------------------------------------------------------------------------------------------------
+
+def words(cell):
+    """Several values in one cell are joined with ";"."""
+    return [part for part in (cell or "").split(";") if part]
+
+
+class Plan:
+    def __init__(self, rows):
+        if rows.get("format") != "proofwalk/plan/1":
+            raise Unreadable(f"an unknown plan: {rows.get('format')}")
+        self.rows = rows
+        self.zones = {zone["zone"]: zone for zone in rows.get("zones", [])}
+        self.accounts = {area["area"]: area.get("account", "") for area in rows.get("areas", [])}
+        self.names = {}  # row id -> how people call it
+        for kind, column in (("devices", "tag"), ("zones", "zone"), ("areas", "area"), ("modes", "mode"),
+                             ("paths", "path"), ("supplies", "supply")):
+            for row in rows.get(kind, []):
+                self.names[row["id"]] = row.get(column, "")
+        for row in rows.get("timers", []):
+            self.names[row["id"]] = f"{row['timer']}:{row.get('area', '')}"
+
+    def fact(self, kind, field):
+        return next((row.get("value", "") for row in self.rows.get(kind, []) if row["field"] == field), "")
+
+    def effects_of(self, tag):
+        return [row for row in self.rows.get("effects", []) if row["effect"] == tag]
+
+    def causes(self, tag, zone):
+        """Whether a cause of effects.csv is the device's tag, its zone or its zone's purpose."""
+        named = {tag} | ({f"zone:{zone['zone']}", f"purpose:{zone.get('purpose')}"} if zone else set())
+        return any(row["cause"] in named for row in self.rows.get("effects", []))
+
+    def received(self, zone):
+        """A path leads to station or owner and carries the account of one of the zone's areas; a blank list carries all."""
+        accounts = {self.accounts.get(area, "") for area in words(zone.get("areas"))} - {""}
+        return any(path.get("to") in ("station", "owner")
+                   and (not words(path.get("account")) or accounts & set(words(path.get("account"))))
+                   for path in self.rows.get("paths", []))
+
+
+def loop_at_rest(zone, conductors):
+    """EVENTS, "Limits": the window at rest, in ohm. From eol (1 - tol) to eol (1 + tol) + 2 L r, with r brought to 20 C
+    (IEC 60028: 0.00393 per kelvin); each side rounded to 0.1 ohm by floor(10 x + 0.5)/10. In double precision, as the
+    rounding is said for a computed figure."""
+    resistors = zone.get("resistors")
+    wanted = ["conductor", "cable_m"] + (["eol_ohm", "tolerance_pct"] if resistors in ("1", "2") else [])
+    if zone.get("feed") != "loop" or resistors not in ("0", "1", "2") or any(not zone.get(cell) for cell in wanted):
+        return None
+    if resistors == "0" and zone.get("rest") != "closed":
+        return None
+    row = next((row for row in conductors if row["name"] == zone["conductor"]), None)
+    if row is None:
+        raise Unreadable(f"zone {zone['zone']}: the conductor {zone['conductor']} is not in the table")
+    factor = 1 + 0.00393 * (float(row["temperature_c"]) - 20)
+    cable = 2 * float(zone["cable_m"]) / 1000 * float(row["resistance_ohm_per_km"]) / factor
+    low = high = 0.0
+    if resistors != "0":
+        eol, part = float(zone["eol_ohm"]), float(zone["tolerance_pct"]) / 100
+        low, high = eol * (1 - part), eol * (1 + part)
+    return tuple(Decimal(math.floor(10 * side + 0.5)) / 10 for side in (low, high + cable))
+
+
+# --- The catalogue ---------------------------------------------------------------------------------------------------
+
+class Catalogue:
+    """kinds/, parts/, rules/, sequences/ as they are embedded in the job."""
+
+    def __init__(self, files):
+        self.files = {path: tomllib.loads(data.decode("utf-8")) for path, data in files.items()}
+        self.kinds = {}
+        for path, content in sorted(self.files.items()):
+            if path.startswith("kinds/"):
+                self.kinds[PurePosixPath(path).stem] = {**content, "output": content.get("output", False)}
+
+    def compose(self, traits, rules):
+        """Parts in fixed order: kind before, purpose, delay, feed, resistors, kind after."""
+        raise NotImplementedError
+
+    def sequence_steps(self):
+        return []
+
+
+# --- The scope -------------------------------------------------------------------------------------------------------
+
+class Device:
+    def __init__(self, row, plan, catalogue):
+        self.row, self.id, self.tag = row, row["id"], row.get("tag", "")
+        self.zone = plan.zones.get(row.get("zone"))
+        kind = catalogue.kinds.get(row.get("kind"))
+        self.sheet = kind is not None
+        others = {extra["signal"]: plan.zones.get(extra.get("zone")) for extra in plan.rows.get("signals", [])
+                  if extra["tag"] == self.tag}
+        self.signal_zones = {**others, "alarm": self.zone}
+        # Promises. Only input is promised by more signals than alarm.
+        self.promised = {("input", signal) for signal, zone in self.signal_zones.items() if zone}
+        zone = self.zone or {}
+        if zone.get("sounding") in ("loud", "inside") or plan.causes(self.tag, self.zone):
+            self.promised.add(("response", "alarm"))
+        if plan.effects_of(self.tag) or (kind and kind["output"]):
+            self.promised.add(("output", "alarm"))
+        if zone.get("reporting") == "yes" and plan.received(zone):
+            self.promised.add(("received", "alarm"))
+        traits = {column: zone.get(column, "") for column in
+                  ("feed", "rest", "resistors", "purpose", "delay", "sounding", "reporting")}
+        traits["kind"] = row.get("kind", "")
+        self.steps = []
+        for step in catalogue.compose(traits, words(plan.fact("site", "rules"))) if self.sheet else []:
+            if self.has(step):
+                subject = self.zone["id"] if step["subject"] == "zone" else self.id
+                self.steps.append(((subject, "-" if step["subject"] == "zone" else step["signal"], step["name"]), step))
+
+    def has(self, step):
+        """A step is left out if its signal is not among the device's, if its subject is the zone and there is none, or
+        if it proves something that the device (for input: that signal) does not promise."""
+        if step["signal"] != "-" and step["signal"] not in self.signal_zones:
+            return False
+        if step["subject"] == "zone" and not self.zone:
+            return False
+        return step["proves"] == "none" or (step["proves"], serves(step)) in self.promised or (
+            step["proves"] != "input" and any(proof == step["proves"] for proof, _ in self.promised))
+
+    def like(self, other):
+        """Agreement in areas, purpose, delay, live_in and sounding."""
+        return all(sorted(words((self.zone or {}).get(column))) == sorted(words((other.zone or {}).get(column)))
+                   for column in ("areas", "purpose", "delay", "live_in", "sounding"))
+
+
+def serves(step):
+    """A step of signal `-` serves the alarm signal's promise."""
+    return "alarm" if step["signal"] == "-" else step["signal"]
+
+
+class Scope:
+    def __init__(self, plan, catalogue, conductors):
+        self.plan, self.steps, self.limits = plan, {}, {}
+        self.devices = [Device(row, plan, catalogue) for row in plan.rows.get("devices", [])]
+        for device in self.devices:
+            for key, step in device.steps:
+                self.add(key, step, lambda: self.plan_limit(step, device, conductors))
+        for step in catalogue.sequence_steps():
+            for kind in ("areas", "timers"):
+                for row in plan.rows.get(kind, []):
+                    if step["subject"] == kind[:-1] and (kind == "areas" or row["timer"] == step["quantity"]):
+                        self.add((row["id"], step["signal"], step["name"]), step, lambda: timer_limit(step, row))
+
+    def add(self, key, step, of_plan):
+        """Confirmed limits are intersected; the plan's are always confirmed. Unconfirmed ones decide nothing."""
+        if key in self.steps:
+            return
+        limit = Limit()
+        for each in step["limits"]:
+            if each["confirmed"]:
+                ends = (None if each[end] is None else in_base_unit(each[end], each["unit"]) for end in ("lower", "upper"))
+                limit.narrow(*ends, each["binding"] in ("life-safety", "legal"))
+        limit.narrow(*(of_plan() or (None, None)))
+        self.steps[key], self.limits[key] = step, limit
+
+    def plan_limit(self, step, device, conductors):
+        if step["plan_limit"] == "loop-normal":
+            return loop_at_rest(device.zone or {}, conductors)
+        if step["plan_limit"] == "effect-within":
+            within = [Decimal(row["within_s"]) for row in self.plan.effects_of(device.tag) if row.get("within_s")]
+            return (None, min(within)) if within else None
+        if step["plan_limit"] == "radio-minimum" and self.plan.fact("panel", "radio_minimum"):
+            return in_base_unit(self.plan.fact("panel", "radio_minimum"), step["unit"]), None
+        return None
+
+
+def timer_limit(step, row):
+    """Planned minus and plus tolerance."""
+    if step["plan_limit"] != "timer" or not row.get("planned_s") or not row.get("tolerance_s"):
+        return None
+    return tuple(Decimal(row["planned_s"]) + sign * Decimal(row["tolerance_s"]) for sign in (-1, 1))
+
+
+# --- The fold --------------------------------------------------------------------------------------------------------
+
+KINDS = {"start", "open", "answer", "no-access", "finding", "photograph", "repair", "accept", "withdraw", "kit", "clock",
+         "state", "on-test", "off-test", "as-found", "temporary", "put-back", "shown", "note", "acceptance", "vouch",
+         "handed-over"}
+WORD = {"as-planned": "pass", "not-as-planned": "fail", "not-applicable": "n/a", "no-access": "no-access",
+        "started": "running"}
+
+
+class Attempt:
+    def __init__(self, event, verdict, value=None, uncertainty=None, text=""):
+        self.event, self.verdict, self.value, self.uncertainty, self.text = event, verdict, value, uncertainty, text
+        self.how = event.body.get("how", "singly")
+        self.seen = event.has_seen
+
+    def differs(self, other):
+        """Verdicts differ, or readings lie further apart than their uncertainties added."""
+        if self.verdict != other.verdict:
+            return True
+        if self.value is None or other.value is None:
+            return False
+        return abs(self.value - other.value) > (self.uncertainty or 0) + (other.uncertainty or 0)
+
+
+def attempt_of(event, step, limit):
+    """EVENTS, "Verdict of an attempt". None: it counts for nothing."""
+    body = event.body
+    if body["state"] not in step["states"]:
+        return None
+    if body["result"] != "value":
+        return Attempt(event, WORD[body["result"]])
+    if "reading" in body:
+        unit = body["reading"]["unit"]
+        if UNITS[unit][0] != UNITS[step["unit"]][0]:
+            return None
+        value = in_base_unit(number_of(body["reading"]), unit)
+        stated = in_base_unit(number_of(body["uncertainty"]), unit) if "uncertainty" in body else None
+        return Attempt(event, limit.judge(value, stated), value, stated, f"{typed(body['reading'])} {unit}")
+    good = body["hits"] >= step["trials_needed"] and body["tries"] >= step["trials_wanted"]
+    return Attempt(event, "pass" if good else "fail", text=f"{body['hits']} of {body['tries']}")
+
+
+class Fold:
+    def __init__(self, record, scope):
+        self.scope = scope
+        withdrawn = {event.body["event"] for event in record.order if event.kind == "withdraw" and event.v == 1}
+        # A withdrawal removes exactly that event, wherever it is merged, and cannot itself be withdrawn.
+        events = [event for event in record.order if event.hash not in withdrawn or event.kind == "withdraw"]
+        self.not_judged = [event for event in events if event.kind not in KINDS or event.v != 1]
+        events = [event for event in events if event.v == 1]
+        self.repairs = [event for event in events if event.kind == "repair"]
+        self.accepts = [event for event in events if event.kind == "accept"]
+        self.named = defaultdict(list)  # step -> its `finding` events
+        self.attempts = defaultdict(list)
+        for event in events:
+            self.take(event)
+        self.decided = {key: self.decide(key) for key in scope.steps}
+        self.findings = {key: finding for key in scope.steps if (finding := self.finding(key))}
+
+    def take(self, event):
+        if event.kind == "answer":
+            key = tuple(event.body["step"])
+            step = self.scope.steps.get(key)
+            attempt = attempt_of(event, step, self.scope.limits[key]) if step else None
+            if attempt:
+                self.attempts[key].append(attempt)
+        elif event.kind == "no-access":
+            # An attempt at each of the device's own core steps that had no attempt which still stands: none of those
+            # that this event has seen, which is what "had" can mean where two phones worked at once.
+            for device in self.scope.devices:
+                for key, step in device.steps if device.id == event.body["subject"] else []:
+                    if key[0] == device.id and step["core"] and not any(map(
+                            lambda other: event.has_seen(other.event), self.attempts[key])):
+                        self.attempts[key].append(Attempt(event, "no-access"))
+        elif event.kind == "finding":
+            self.named[tuple(event.body["step"])].append(event)
+
+    def deciding(self, key):
+        """Those that another standing attempt has seen are superseded. A bulk or automatic answer never settles a
+        disagreement: what it has seen to differ stands beside it until a person answers singly."""
+        standing = []
+        for attempt in self.attempts[key]:  # in an order in which what was seen comes first
+            seen = [other for other in standing if attempt.seen(other.event)]
+            settles = attempt.how not in ("bulk", "ear") or not any(one.differs(two) for one in seen for two in seen)
+            standing = [other for other in standing if not settles or other not in seen] + [attempt]
+        return standing
+
+    def decide(self, key):
+        """EVENTS, "Verdict of a step": (verdict, disagreement, the attempt that decides)."""
+        deciding = self.deciding(key)
+        if not deciding:
+            return "to-do", False, None
+        latest = max(deciding, key=lambda each: (-ORDER.index(each.verdict), each.event.stamp, each.event.chain))
+        apart = any(one.differs(other) for one in deciding for other in deciding)
+        # To retest: a standing repair lists it, and none of the deciding attempts has seen that repair.
+        for repair in self.repairs:
+            if list(key) in repair.body["retest"] and not any(each.seen(repair) for each in deciding):
+                return "retest", apart, latest
+        return latest.verdict, apart, latest
+
+    def finding(self, key):
+        """EVENTS, "Findings"."""
+        failed = [each.event for each in self.attempts[key] if each.verdict == "fail"]
+        if not failed and not self.named[key]:
+            return None
+        last = max(failed or self.named[key], key=lambda event: (event.stamp, event.chain))
+        repairs = [repair for repair in self.repairs if list(key) in repair.body["findings"] and repair.has_seen(last)]
+        verdict = self.decided[key][0]
+        if not failed:
+            status = "noted"
+        elif verdict == "retest" and repairs:
+            status = "put-right"
+        elif verdict == "pass":
+            cleared = any(each.seen(repair) for each in self.deciding(key) for repair in repairs)
+            status = "cleared" if cleared else "intermittent"
+        else:
+            status = "open"  # while the verdict is fail; and, where the page is silent, in every other case
+        accepted = any(list(key) in each.body["findings"] and each.has_seen(last) for each in self.accepts)
+        return {"status": status, "accepted": accepted}
+
+    # Proofs
+
+    def serving(self, device, proof, signal):
+        return [self.decided[key][0] for key, step in device.steps
+                if step["core"] and step["proves"] == proof and serves(step) == signal]
+
+    def holds(self, verdicts):
+        """The core steps that serve it, n/a left out, must be there and all pass."""
+        return set(verdicts) - {"n/a"} == {"pass"}
+
+    def input_holds(self, device):
+        signals = [signal for proof, signal in device.promised if proof == "input"]
+        return bool(signals) and all(self.holds(self.serving(device, "input", signal)) for signal in signals)
+
+    def stood_for(self, device):
+        """Whether another's trip stands for this one's response: never for life and limb."""
+        if (device.zone or {}).get("purpose") in ("fire", "gas", "carbon-monoxide", "hold-up", "medical"):
+            return False
+        return self.input_holds(device) and any(
+            other is not device and ("response", "alarm") in other.promised and other.like(device)
+            and self.holds(self.serving(other, "response", "alarm")) for other in self.scope.devices)
+
+    def proof(self, device, proof):
+        """none, promised, under-way, lit or failed; for several signals it must hold for each."""
+        signals = [signal for each, signal in device.promised if each == proof]
+        if not signals:
+            return "none"
+        parts = [self.serving(device, proof, signal) for signal in signals]
+        verdicts = [verdict for part in parts for verdict in part]
+        if "fail" in verdicts:
+            return "failed"
+        if all(map(self.holds, parts)) or (proof == "response" and self.stood_for(device)):
+            return "lit"
+        return "promised" if set(verdicts) <= {"to-do"} else "under-way"
+
+    def verdict(self, device):
+        """EVENTS, "Verdict of a device"."""
+        if not device.sheet:
+            return "to-do"
+        proofs = {proof: self.proof(device, proof) for proof in PROOFS}
+        found = ["to-do"] if any(state not in ("none", "lit") for state in proofs.values()) else []
+        for key, step in device.steps:
+            verdict = self.decided[key][0]
+            stood = verdict == "to-do" and step["proves"] == "response" and proofs["response"] == "lit"
+            if (step["core"] and not stood) or (not step["core"] and self.attempts[key]):
+                found.append(verdict)
+            status = self.findings.get(key, {}).get("status")
+            found += {"open": ["fail"], "intermittent": ["fail"], "put-right": ["retest"]}.get(status, [])
+        return worst(found or ["to-do"])
+
+
+# --- The answer ------------------------------------------------------------------------------------------------------
+
+def scope_of(record):
+    """What the record is judged by: the contents that the first event of the kind `start` names."""
+    starts = [event for event in record.order if event.kind == "start"]
+    if len(starts) != 1:
+        raise Unreadable(f"{len(starts)} events of the kind start")
+    body = starts[0].body
+    if body["judgement"] != 1:
+        raise Unreadable(f"not judged by this version: judgement {body['judgement']}")
+
+    def content(hash_):
+        if hash_ not in record.contents:
+            raise Unreadable(f"content {hash_} is not embedded")
+        return record.contents[hash_]
+
+    catalogue = Catalogue({path: content(hash_) for path, hash_ in body["catalogue"]})
+    tables = {path: content(hash_) for path, hash_ in body.get("tables", [])}
+    conductors = list(csv.DictReader(io.StringIO(tables.get("conductors.csv", b"").decode("utf-8"))))
+    return Scope(Plan(read_json(content(body["plan"]))), catalogue, conductors)
+
+
+def refold(data):
+    record = Record(data)
+    scope = scope_of(record)
+    fold = Fold(record, scope)
+
+    def told(key):
+        verdict, apart, latest = fold.decided[key]
+        finding = fold.findings.get(key)
+        return {"subject": scope.plan.names.get(key[0], key[0]), "signal": key[1], "name": key[2], "verdict": verdict,
+                "reading": latest.text if latest else "", "disagreement": apart,
+                **({"finding": finding["status"], "accepted": finding["accepted"]} if finding else {})}
+
+    devices = [{"tag": device.tag, "id": device.id, "verdict": fold.verdict(device),
+                "proofs": {proof: fold.proof(device, proof) for proof in PROOFS},
+                "steps": [told(key) for key, _ in device.steps]} for device in scope.devices]
+    owned = {key for device in scope.devices for key, _ in device.steps}
+    return {"format": "proofwalk/refold/1", "job": record.job, "problems": record.problems,
+            "notJudged": [event.hash for event in fold.not_judged], "devices": devices,
+            "sequences": [told(key) for key in scope.steps if key not in owned],
+            "findings": [{**told(key)} for key in scope.steps if key in fold.findings]}
+
+
+def main(arguments):
+    if len(arguments) != 1:
+        print(__doc__, file=sys.stderr)
+        return 2
+    try:
+        with open(arguments[0], "rb") as file:
+            answer = refold(file.read())
+    except (OSError, ValueError, KeyError, Unreadable) as error:
+        print(f"{arguments[0]}: {type(error).__name__}: {error}", file=sys.stderr)
+        return 2
+    print(json.dumps(answer, indent=1, ensure_ascii=False))
+    return 1 if answer["problems"] else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
