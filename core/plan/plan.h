@@ -94,6 +94,12 @@ struct Supply : Row {
     std::optional<base::Decimal> battery_ah, standby_h, alarm_min, derating, nominal_v, charge_a;
 };
 
+/// A door, window or hatch somebody could come in by, and what watches it. Optional: without openings.csv no check asks.
+struct Opening : Row {
+    std::string opening, floor, room;
+    std::vector<std::string> protectedBy; ///< tags; empty: nothing
+};
+
 /// site.csv and panel.csv: one row is a fact. site: name and address are private.
 struct Fact : Row {
     std::string field, value;
@@ -118,6 +124,7 @@ struct Plan {
     std::vector<Floor> floors;
     std::vector<Timer> timers;
     std::vector<Supply> supplies;
+    std::vector<Opening> openings;
 
     std::vector<Assumption> assumptions;
     std::vector<std::string> unknownColumns; ///< "devices.csv: colour", kept out of the job but reported
