@@ -17,7 +17,8 @@ namespace proofwalk::catalogue {
 /// job by their content hash and read back from there.
 using Files = std::map<std::string, std::string>;
 
-/// Reads kinds/, parts/, rules/, sequences/ and rounds/ of a folder. Errors: those of base::readFile; catalogue.empty.
+/// Reads kinds/, parts/, rules/, sequences/ and rounds/ of a folder. Errors: those of base::readFile; file.unreadable
+/// {detail}; catalogue.empty (no kind in it).
 Result<Files> readFolder(const std::filesystem::path& folder);
 
 /// What a kind's file says of the kind itself.
@@ -28,6 +29,8 @@ struct Kind {
     bool output = false;     ///< it is driven: it promises output
     bool lifeSafety = false; ///< an open deficiency on it makes "not complete: customer informed"
     std::vector<std::string> purposes; ///< the purposes of a zone that fit it
+    std::vector<std::string> signals;  ///< the signals its sheet proves: "alarm", "tamper", ...
+    int coreSeconds = 0;               ///< budget: operator time of its own core steps but for further signals
     std::string summary;     ///< one sentence: what it is and what proves it
 };
 
@@ -52,14 +55,20 @@ struct Round {
 struct RuleSet {
     std::string name;  ///< "intruder-eu"
     std::string title;
+    std::string jurisdiction; ///< where it applies: "United Kingdom"
     std::vector<Limit> limits;
 };
 
 class Catalogue {
 public:
     /// Reads strictly: an unknown key, a missing one, a wrong type or word is an error with file and line.
-    /// Errors: catalogue.syntax {detail}; catalogue.key-unknown {found, nearest}; catalogue.key-missing {wanted};
-    /// catalogue.value {found, wanted}; catalogue.step-twice {found}; catalogue.format {found}.
+    /// Errors: catalogue.syntax {detail}; catalogue.format {found}; catalogue.file-name {found}; catalogue.part-name
+    /// {found, nearest}; catalogue.key-unknown {found, nearest}; catalogue.key-missing {wanted}; catalogue.key-unsuited
+    /// {found, kind}; catalogue.value {key, found, wanted}; catalogue.word {key, found, nearest, wanted};
+    /// catalogue.word-twice {key, found}; catalogue.bare-number {found}; base.decimal-form; base.unit-unknown;
+    /// catalogue.unit-mismatch; catalogue.limit-empty; catalogue.limit-crossed; catalogue.confirmed-unread {found};
+    /// catalogue.source {found, wanted}; catalogue.proof {found, wanted}; catalogue.signal-unlisted {found, wanted};
+    /// catalogue.forbid-own {found}; catalogue.step-twice {found}.
     static Result<Catalogue> read(Files files);
 
     const Files& files() const;
@@ -75,6 +84,10 @@ public:
     /// Errors, with `where` = the file: catalogue.kind-unknown {found, nearest}; catalogue.rules-unknown {found, nearest};
     /// catalogue.step-twice {found}; catalogue.unit-mismatch {found, wanted}.
     Result<Sheet> compose(const Traits& traits) const;
+
+    /// A sequence with the limits of those rule sets in its steps.
+    /// Errors: catalogue.sequence-unknown {found, nearest}; catalogue.rules-unknown; catalogue.unit-mismatch.
+    Result<Sequence> composeSequence(std::string_view name, const std::vector<std::string>& rules) const;
 
 private:
     struct Contents;
