@@ -41,7 +41,10 @@ public:
     static Result<Record> read(const std::filesystem::path& file);
 
     /// One transaction, one flush: all of the drafts or none. The head is signed in the same transaction.
-    /// Gives the events as stored. Errors: journal.full; journal.unwritable {detail}; journal.event-too-large {bytes}.
+    /// Gives the events as stored, the chain's "open" event before them if one was put there. Errors: journal.full;
+    /// journal.unwritable {detail}; journal.in-use (another program took the file over); journal.event-too-large {bytes};
+    /// journal.not-started and journal.kind-reserved {found} ("start" is the first of a job and of nothing else, "open"
+    /// is the journal's own); those of readEvent(), for a draft that would not be read again; key.cannot-sign {detail}.
     Result<std::vector<Event>> append(std::vector<Draft> drafts, const base::WallClock& now);
 
     /// The record as of the last append.

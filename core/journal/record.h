@@ -40,6 +40,9 @@ struct Record {
     std::map<std::string, std::string> photographs; ///< SHA-256 -> JPEG or PNG bytes; some may be left out
     std::vector<Event> events; ///< by chain and n; two with one number both stand here
     std::vector<HeadSignature> heads;
+    /// Rows of a job file that could not be read as what they should be: where they stood and why. Empty if all is well;
+    /// record.jsonl is refused instead.
+    std::vector<Error> unreadable;
 };
 
 /// The lines of record.jsonl (exact.md: format and job; contents by hash; private values; events by chain and number;
@@ -55,7 +58,8 @@ struct Soundness {
     /// there, a stamp that went back, a head signature that does not verify or names another event than the chain's last,
     /// a chain without a key or head signature.
     std::vector<Error> problems;
-    /// chain -> how many events of it are sound (nothing from a fork or after a gap or break on).
+    /// chain -> how many events of it are sound by their hashes (nothing from a fork or after a gap or break on, nor an
+    /// event that its follower or the signed head names otherwise). That a signature covers them is not said by this.
     std::map<std::string, std::int64_t> soundEvents;
     bool sound() const { return problems.empty(); }
 };
