@@ -19,7 +19,6 @@ import sys
 import tomllib
 from collections import defaultdict
 from decimal import Context, Decimal, Inexact, setcontext
-from pathlib import PurePosixPath
 
 # Exact arithmetic: anything that would have to be rounded raises.
 setcontext(Context(prec=80, traps=[Inexact]))
@@ -59,12 +58,17 @@ def read_json(line):
             raise ValueError("a key twice")
         if any(not key.isascii() for key, _ in pairs):
             raise ValueError("a key that is not ASCII")
-        if any(value is None for _, value in pairs):
-            raise ValueError("a null")
         return dict(pairs)
+
+    def no_null(value):
+        if value is None:
+            raise ValueError("a null")
+        for part in value if isinstance(value, list) else value.values() if isinstance(value, dict) else ():
+            no_null(part)
 
     value = json.loads(line.decode("utf-8"), parse_float=refuse, parse_int=integer, parse_constant=refuse,
                        object_pairs_hook=members)
+    no_null(value)
     if canonical(value) != line:
         raise ValueError("not in canonical form")
     return value
@@ -192,7 +196,7 @@ class Record:
             self.events.append(Event(line))
 
     def check_chains(self):
-        """Chain by chain: nothing from a fork on, nor after a gap or break, is judged. Leaves those that are in `sound`."""
+        """Chain by chain: nothing from a fork on, nor after a gap or break, is judged. The rest is `sound`."""
         chains = defaultdict(list)
         for event in self.events:
             chains[event.chain].append(event)
@@ -245,7 +249,7 @@ class Record:
                 for chain, n, hash_ in event.seen:
                     head = self.by_hash.get(hash_)
                     if not head or (head.chain, head.n) != (chain, n):
-                        self.problems.append(f"event {event.n} of chain {event.chain} has seen a head that is not there")
+                        self.problems.append(f"event {event.n} of chain {event.chain} saw a head that is not there")
                 for other in named:
                     for chain, n in {**other.clock, other.chain: other.n}.items():
                         event.clock[chain] = max(event.clock.get(chain, 0), n)
@@ -267,7 +271,8 @@ UNITS = {
     "ms": ("time", "1e-3"), "s": ("time", "1"), "min": ("time", "60"), "h": ("time", "3600"),
     "mm": ("length", "1e-3"), "cm": ("length", "1e-2"), "m": ("length", "1"), "Cel": ("temperature", "1"),
     "dB": ("level-ratio", "1"), "dBm": ("radio-level", "1"), "dB[SPL]": ("sound-level", "1"), "%": ("ratio", "1"),
-    "[ppm]": ("concentration", "1"), "%{LEL}": ("flammable-ratio", "1"), "1": ("count", "1"), "lx": ("illuminance", "1"),
+    "[ppm]": ("concentration", "1"), "%{LEL}": ("flammable-ratio", "1"), "1": ("count", "1"),
+    "lx": ("illuminance", "1"),
 }
 
 
@@ -350,7 +355,7 @@ class Plan:
         return any(row["cause"] in named for row in self.rows.get("effects", []))
 
     def received(self, zone):
-        """A path leads to station or owner and carries the account of one of the zone's areas; a blank list carries all."""
+        """A path leads to station or owner and carries the account of one of the zone's areas; a blank list: all."""
         accounts = {self.accounts.get(area, "") for area in words(zone.get("areas"))} - {""}
         return any(path.get("to") in ("station", "owner")
                    and (not words(path.get("account")) or accounts & set(words(path.get("account"))))
@@ -367,7 +372,7 @@ def loop_at_rest(zone, conductors):
         return None
     if resistors == "0" and zone.get("rest") != "closed":
         return None
-    row = next((row for row in conductors if row["name"] == zone["conductor"]), None)
+    row = next((row for row in conductors if row["name"] == zone["conductor"].replace("²", "2")), None)
     if row is None:
         raise Unreadable(f"zone {zone['zone']}: the conductor {zone['conductor']} is not in the table")
     factor = 1 + 0.00393 * (float(row["temperature_c"]) - 20)
@@ -382,21 +387,78 @@ def loop_at_rest(zone, conductors):
 # --- The catalogue ---------------------------------------------------------------------------------------------------
 
 class Catalogue:
-    """kinds/, parts/, rules/, sequences/ as they are embedded in the job."""
+    """kinds/, parts/, rules/ and sequences/ as they are embedded in the job."""
 
     def __init__(self, files):
         self.files = {path: tomllib.loads(data.decode("utf-8")) for path, data in files.items()}
-        self.kinds = {}
-        for path, content in sorted(self.files.items()):
-            if path.startswith("kinds/"):
-                self.kinds[PurePosixPath(path).stem] = {**content, "output": content.get("output", False)}
+        for path, content in self.files.items():
+            if content.get("format") != 1:
+                raise Unreadable(f"{path}: an unknown format")
+
+    def kind(self, name):
+        return self.files.get(f"kinds/{name}.toml")
 
     def compose(self, traits, rules):
-        """Parts in fixed order: kind before, purpose, delay, feed, resistors, kind after."""
-        raise NotImplementedError
+        """The parts in fixed order: kind before, purpose, delay, feed, resistors, kind after."""
+        kind = self.kind(traits["kind"])
+        parts = [(f"kinds/{traits['kind']}.toml", kind.get("before", []))]
+        for column in ("purpose", "delay", "feed", "resistors"):
+            path = f"parts/{column}-{traits[column]}.toml"
+            parts.append((path, self.files.get(path, {}).get("steps", [])))
+        parts.append((f"kinds/{traits['kind']}.toml", kind.get("after", [])))
+        steps = {}  # (name, signal) -> step, in the order of their places
+        for path, entries in parts:
+            for step in (step_of(entry) for entry in entries if holds(entry, traits)):
+                place = step["name"], step["signal"]
+                if step["replaces"] and place not in steps:
+                    continue
+                if place in steps and not step["replaces"]:
+                    raise Unreadable(f"{path}: {step['name']} stands there twice")
+                steps[place] = step  # what replaces stands where the other stood
+        for step in steps.values():
+            step["limits"] += self.figures(step, traits, rules)
+        return list(steps.values())
 
-    def sequence_steps(self):
-        return []
+    def figures(self, step, traits, rules):
+        """The figures of the rule sets for the quantity of a step that reads or times."""
+        for name in rules:
+            if f"rules/{name}.toml" not in self.files:
+                raise Unreadable(f"the rule set {name} is not embedded")
+            for figure in self.files[f"rules/{name}.toml"].get("figures", []):
+                if step["quantity"] and figure["quantity"] == step["quantity"] and holds(figure, traits):
+                    yield limit_of(figure, step)
+
+    def sequence_steps(self, rules):
+        """The steps of the sequences, in order of their files, with the rule sets' figures."""
+        nothing = {"signals": []}
+        for path, content in sorted(self.files.items()):
+            for entry in content.get("steps", []) if path.startswith("sequences/") else []:
+                step = step_of(entry)
+                step["limits"] += self.figures(step, nothing, rules)
+                yield step
+
+
+def holds(entry, traits):
+    """`when`: a table of column = allowed words, all of which must hold; for `signals`, any of the device's."""
+    return all(set(allowed) & set(traits["signals"] if column == "signals" else [traits.get(column, "")])
+               for column, allowed in entry.get("when", {}).items())
+
+
+def limit_of(entry, step):
+    return {"unit": entry.get("unit", step["unit"]), "lower": entry.get("lower"), "upper": entry.get("upper"),
+            "binding": entry.get("binding", "performance"), "confirmed": entry["confirmed"]}
+
+
+def step_of(entry):
+    """A step as it stands in a file, with what goes without saying."""
+    step = {"name": entry["step"], "kind": entry["kind"], "signal": entry.get("signal", "alarm"),
+            "subject": entry.get("subject", "device"), "proves": entry.get("proves", "none"),
+            "states": entry["states"], "core": entry.get("core", True), "replaces": entry.get("replaces", False),
+            "quantity": entry.get("quantity", ""), "unit": entry.get("unit", ""),
+            "plan_limit": entry.get("plan-limit", "none"), "tries": entry.get("tries", 0),
+            "needed": entry.get("needed", 0)}
+    step["limits"] = [limit_of(limit, step) for limit in entry.get("limits", [])]
+    return step
 
 
 # --- The scope -------------------------------------------------------------------------------------------------------
@@ -405,7 +467,7 @@ class Device:
     def __init__(self, row, plan, catalogue):
         self.row, self.id, self.tag = row, row["id"], row.get("tag", "")
         self.zone = plan.zones.get(row.get("zone"))
-        kind = catalogue.kinds.get(row.get("kind"))
+        kind = catalogue.kind(row.get("kind", ""))
         self.sheet = kind is not None
         others = {extra["signal"]: plan.zones.get(extra.get("zone")) for extra in plan.rows.get("signals", [])
                   if extra["tag"] == self.tag}
@@ -415,13 +477,13 @@ class Device:
         zone = self.zone or {}
         if zone.get("sounding") in ("loud", "inside") or plan.causes(self.tag, self.zone):
             self.promised.add(("response", "alarm"))
-        if plan.effects_of(self.tag) or (kind and kind["output"]):
+        if plan.effects_of(self.tag) or (kind and kind.get("output")):
             self.promised.add(("output", "alarm"))
         if zone.get("reporting") == "yes" and plan.received(zone):
             self.promised.add(("received", "alarm"))
         traits = {column: zone.get(column, "") for column in
                   ("feed", "rest", "resistors", "purpose", "delay", "sounding", "reporting")}
-        traits["kind"] = row.get("kind", "")
+        traits |= {"kind": row.get("kind", ""), "signals": sorted(self.signal_zones)}
         self.steps = []
         for step in catalogue.compose(traits, words(plan.fact("site", "rules"))) if self.sheet else []:
             if self.has(step):
@@ -456,7 +518,7 @@ class Scope:
         for device in self.devices:
             for key, step in device.steps:
                 self.add(key, step, lambda: self.plan_limit(step, device, conductors))
-        for step in catalogue.sequence_steps():
+        for step in catalogue.sequence_steps(words(plan.fact("site", "rules"))):
             for kind in ("areas", "timers"):
                 for row in plan.rows.get(kind, []):
                     if step["subject"] == kind[:-1] and (kind == "areas" or row["timer"] == step["quantity"]):
@@ -469,7 +531,8 @@ class Scope:
         limit = Limit()
         for each in step["limits"]:
             if each["confirmed"]:
-                ends = (None if each[end] is None else in_base_unit(each[end], each["unit"]) for end in ("lower", "upper"))
+                ends = (None if each[end] is None else in_base_unit(each[end], each["unit"])
+                        for end in ("lower", "upper"))
                 limit.narrow(*ends, each["binding"] in ("life-safety", "legal"))
         limit.narrow(*(of_plan() or (None, None)))
         self.steps[key], self.limits[key] = step, limit
@@ -494,8 +557,8 @@ def timer_limit(step, row):
 
 # --- The fold --------------------------------------------------------------------------------------------------------
 
-KINDS = {"start", "open", "answer", "no-access", "finding", "photograph", "repair", "accept", "withdraw", "kit", "clock",
-         "state", "on-test", "off-test", "as-found", "temporary", "put-back", "shown", "note", "acceptance", "vouch",
+KINDS = {"start", "open", "answer", "no-access", "finding", "photograph", "repair", "accept", "withdraw", "kit",
+         "clock", "state", "on-test", "off-test", "as-found", "temporary", "put-back", "shown", "note", "acceptance", "vouch",
          "handed-over"}
 WORD = {"as-planned": "pass", "not-as-planned": "fail", "not-applicable": "n/a", "no-access": "no-access",
         "started": "running"}
@@ -530,7 +593,7 @@ def attempt_of(event, step, limit):
         value = in_base_unit(number_of(body["reading"]), unit)
         stated = in_base_unit(number_of(body["uncertainty"]), unit) if "uncertainty" in body else None
         return Attempt(event, limit.judge(value, stated), value, stated, f"{typed(body['reading'])} {unit}")
-    good = body["hits"] >= step["trials_needed"] and body["tries"] >= step["trials_wanted"]
+    good = body["hits"] >= step["needed"] and body["tries"] >= step["tries"]
     return Attempt(event, "pass" if good else "fail", text=f"{body['hits']} of {body['tries']}")
 
 
@@ -570,8 +633,8 @@ class Fold:
             self.named[tuple(event.body["step"])].append(event)
 
     def deciding(self, key):
-        """Those that another standing attempt has seen are superseded. A bulk or automatic answer never settles a
-        disagreement: what it has seen to differ stands beside it until a person answers singly."""
+        """Those that another standing attempt has seen are superseded; but an attempt in bulk or by the ear does not
+        supersede attempts that disagree: it stands beside them."""
         standing = []
         for attempt in self.attempts[key]:  # in an order in which what was seen comes first
             seen = [other for other in standing if attempt.seen(other.event)]
@@ -604,11 +667,11 @@ class Fold:
             status = "noted"
         elif verdict == "retest" and repairs:
             status = "put-right"
-        elif verdict == "pass":
+        elif verdict in ("pass", "n/a"):
             cleared = any(each.seen(repair) for each in self.deciding(key) for repair in repairs)
-            status = "cleared" if cleared else "intermittent"
+            status = "cleared" if cleared else "intermittent" if verdict == "pass" else "open"
         else:
-            status = "open"  # while the verdict is fail; and, where the page is silent, in every other case
+            status = "open"
         accepted = any(list(key) in each.body["findings"] and each.has_seen(last) for each in self.accepts)
         return {"status": status, "accepted": accepted}
 
