@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/chart.h"
+
+#include "core/report/book.h"
+#include "core/report/marks.h"
+
+#include <QtCharts/QChart>
+#include <QtCharts/QLineSeries>
+#include <QtCharts/QScatterSeries>
+#include <QtCharts/QValueAxis>
+
+#include <QGraphicsLayout>
+#include <QGraphicsScene>
+
+#include <algorithm>
+#include <cmath>
+
+namespace proofwalk::report {
+
+namespace {
+
+const Style labelStyle{Face::figure, 13, ink};
+const Style limitStyle{Face::figure, 13, ink};
+const Style faint{Face::text, 13, ink2};
+constexpr double leastPitch = 24; ///< marks closer than that would touch
+constexpr double leftMargin = 64; ///< room for the figures of the limits
+constexpr double rightMargin = 15;
+
+struct Extent {
+    double low = 0;
+    double high = 1;
+};
+
+/// All values, whiskers and limits, with some masonry to see beyond the outermost limit.
+Extent extentOf(const RangeChart& chart)
+{
+    Extent extent{1e300, -1e300};
+    const auto take = [&](double number) {
+        if (std::isfinite(number)) {
+            extent.low = std::min(extent.low, number);
+            extent.high = std::max(extent.high, number);
+        }
+    };
+    bool lower = false;
+    bool upper = false;
+    for (const ChartPoint& point : chart.points) {
+        take(point.value - point.uncertainty);
+        take(point.value + point.uncertainty);
+        take(point.lower.value_or(point.value));
+        take(point.upper.value_or(point.value));
+        lower = lower || point.lower;
+        upper = upper || point.upper;
+    }
+    if (chart.nominal) {
+        take(*chart.nominal);
+    }
+    if (extent.low > extent.high) {
+        return {0, 1};
+    }
+    const double height = std::max({extent.high - extent.low, std::abs(extent.high) * 0.05, 1e-9});
+    extent.low -= (lower ? 0.38 : 0.15) * height;
+    extent.high += (upper ? 0.38 : 0.15) * height;
+    return extent;
+}
+
+/// One whisker with its caps, as a line of its own.
+QLineSeries* whiskerOf(double x, const ChartPoint& point, double penWidth, double cap)
+{
+    auto* series = new QLineSeries;
+    const double low = point.value - point.uncertainty;
+    const double high = point.value + point.uncertainty;
+    for (const QPointF corner : {QPointF(x - cap, high), QPointF(x + cap, high), QPointF(x, high), QPointF(x, low),
+                                 QPointF(x - cap, low), QPointF(x + cap, low)}) {
+        series->append(corner);
+    }
+    series->setPen(penOf(ink, penWidth));
+    return series;
+}
+
+/// The QChart of the points in a scene of its own, in coordinates `typeFactor` times the grid's.
+class PointChart {
+public:
+    PointChart(const QSizeF& size, const RangeChart& chart, std::span<const ChartPoint> points)
+        : m_size(size * typeFactor), m_chart(new QChart)
+    {
+        m_scene.addItem(m_chart);
+        m_chart->legend()->hide();
+        m_chart->setBackgroundVisible(false);
+        m_chart->setPlotAreaBackgroundVisible(false);
+        m_chart->setMargins(QMargins(0, 0, 0, 0));
+        m_chart->layout()->setContentsMargins(0, 0, 0, 0);
+        addSeries(chart, points);
+        addAxes(chart, points.size());
+        m_chart->resize(m_size);
+        m_chart->setPlotArea(QRectF(QPointF(0, 0), m_size));
+        m_chart->layout()->activate();
+    }
+
+    /// A value at a place along the chart, in grid units from the plot's corner.
+    QPointF at(double place, double value) const
+    {
+        return m_chart->mapToPosition(QPointF(place, value), m_points) / typeFactor;
+    }
+
+    void render(QPainter& painter, const QRectF& target)
+    {
+        m_scene.render(&painter, target, QRectF(QPointF(0, 0), m_size), Qt::IgnoreAspectRatio);
+    }
+
+private:
+    void addSeries(const RangeChart& chart, std::span<const ChartPoint> points)
+    {
+        if (chart.nominal) {
+            auto* line = new QLineSeries;
+            line->append(-0.5, *chart.nominal);
+            line->append(static_cast<double>(points.size()) - 0.5, *chart.nominal);
+            QPen pen = penOf(ink2, 1.3 * typeFactor);
+            pen.setDashPattern({4, 3});
+            line->setPen(pen);
+            m_chart->addSeries(line);
+        }
+        m_points = new QScatterSeries;
+        const double cap = std::min(0.25, 5.0 * typeFactor * static_cast<double>(points.size()) / m_size.width());
+        for (std::size_t i = 0; i < points.size(); ++i) {
+            m_points->append(static_cast<double>(i), points[i].value);
+            if (points[i].uncertainty > 0) {
+                m_chart->addSeries(whiskerOf(static_cast<double>(i), points[i], 2 * typeFactor, cap));
+            }
+        }
+        m_points->setMarkerSize(6 * typeFactor);
+        m_points->setColor(ink);
+        m_points->setBorderColor(ink);
+        m_chart->addSeries(m_points);
+    }
+
+    void addAxes(const RangeChart& chart, std::size_t count)
+    {
+        const Extent extent = extentOf(chart);
+        auto* along = new QValueAxis;
+        along->setRange(-0.5, static_cast<double>(count) - 0.5);
+        auto* up = new QValueAxis;
+        up->setRange(extent.low, extent.high);
+        along->setVisible(false);
+        up->setVisible(false);
+        m_chart->addAxis(along, Qt::AlignBottom);
+        m_chart->addAxis(up, Qt::AlignLeft);
+        for (QAbstractSeries* series : m_chart->series()) {
+            series->attachAxis(along);
+            series->attachAxis(up);
+        }
+    }
+
+    QSizeF m_size;
+    QGraphicsScene m_scene; ///< owns the chart, which owns series and axes
+    QChart* m_chart;
+    QScatterSeries* m_points = nullptr;
+};
+
+/// Neighbours with one limit share one stretch of wall.
+struct Stretch {
+    std::size_t first = 0;
+    std::size_t last = 0;
+    double limit = 0;
+};
+
+std::vector<Stretch> stretchesOf(std::span<const ChartPoint> points, std::optional<double> ChartPoint::* limit)
+{
+    std::vector<Stretch> stretches;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const std::optional<double>& here = points[i].*limit;
+        if (!here) {
+            continue;
+        }
+        if (!stretches.empty() && stretches.back().last + 1 == i && stretches.back().limit == *here) {
+            stretches.back().last = i;
+        } else {
+            stretches.push_back({i, i, *here});
+        }
+    }
+    return stretches;
+}
+
+QString figureOf(double number)
+{
+    return QString::number(number, 'g', 6);
+}
+
+/// Draws one wall: masonry behind, its face towards the doorway 5 thick, its figure at the left where it is one.
+void drawWall(Drawing& drawing, const QRectF& plot, const PointChart& chart, const std::vector<Stretch>& stretches,
+              bool upper)
+{
+    for (const Stretch& stretch : stretches) {
+        const double left = plot.left() + chart.at(static_cast<double>(stretch.first) - 0.5, stretch.limit).x();
+        const double right = plot.left() + chart.at(static_cast<double>(stretch.last) + 0.5, stretch.limit).x();
+        const double face = plot.top() + chart.at(0, stretch.limit).y();
+        const QRectF masonry = upper ? QRectF(QPointF(left, plot.top()), QPointF(right, face))
+                                     : QRectF(QPointF(left, face), QPointF(right, plot.bottom()));
+        drawing.fill(masonry, paper);
+        drawing.hatch(masonry, ink, 6.4, 0.8);
+        drawing.frame(masonry, ink, 1.4);
+        const bool one = stretches.size() == 1;
+        drawing.line(left - (one ? 6 : 0), face, right, face, ink, 5.5);
+        if (one) {
+            drawing.textRight(plot.left() - 11, face + 4.5, figureOf(stretch.limit), limitStyle);
+        }
+    }
+}
+
+void drawPoints(Drawing& drawing, const QRectF& plot, const PointChart& chart, std::span<const ChartPoint> points)
+{
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const QPointF mark = plot.topLeft() + chart.at(static_cast<double>(i), points[i].value);
+        drawVerdict(drawing, mark, 6.8, points[i].verdict);
+        if (points[i].named) {
+            const QString figure = words(points[i].figure);
+            const double width = widthOf(figure, labelStyle);
+            const bool right = mark.x() + 13 + width < plot.right();
+            const double x = right ? mark.x() + 12 : mark.x() - 12 - width;
+            drawing.fill(QRectF(x - 2, mark.y() - 7, width + 4, 14), done);
+            drawing.text(x, mark.y() + 4.5, figure, labelStyle);
+        }
+    }
+}
+
+} // namespace
+
+std::size_t pointsAcross(const RangeChart& chart, double width)
+{
+    double pitch = leastPitch;
+    for (const ChartPoint& point : chart.points) {
+        pitch = std::max(pitch, widthOf(words(point.label), labelStyle) + 8);
+    }
+    return std::max<std::size_t>(1, static_cast<std::size_t>((width - leftMargin - rightMargin) / pitch));
+}
+
+void drawChart(Drawing& drawing, const QRectF& box, const RangeChart& chart, std::span<const ChartPoint> points)
+{
+    drawing.fill(box, film);
+    const QRectF plot = box.adjusted(leftMargin, 16, -rightMargin, -42);
+    PointChart pointChart(plot.size(), chart, points);
+    drawing.fill(plot, done);
+    const auto upper = stretchesOf(points, &ChartPoint::upper);
+    const auto lower = stretchesOf(points, &ChartPoint::lower);
+    drawWall(drawing, plot, pointChart, upper, true);
+    drawWall(drawing, plot, pointChart, lower, false);
+    pointChart.render(drawing.painter(), plot);
+    drawPoints(drawing, plot, pointChart, points);
+    drawing.textRight(plot.left() - 11, plot.top() + 18, words(chart.unit), faint);
+    if (chart.nominal) {
+        const double y = plot.top() + pointChart.at(0, *chart.nominal).y();
+        drawing.textRight(plot.left() - 11, y + 4.5, figureOf(*chart.nominal), faint);
+    }
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const double x = plot.left() + pointChart.at(static_cast<double>(i), points[i].value).x();
+        drawing.textCentre(x, plot.bottom() + 18, words(points[i].label), labelStyle);
+    }
+    drawing.text(plot.left(), plot.bottom() + 37, elided(words(chart.axis), faint, plot.width()), faint);
+}
+
+} // namespace proofwalk::report
