@@ -31,7 +31,7 @@ std::span<const Field<Area>> fields<Area>()
         Field<Area>{{.name = "area", .form = Form::tag, .blank = "not allowed", .example = "mill", .required = true},
                     &Area::area},
         Field<Area>{{.name = "name", .form = Form::line, .blank = "no name", .example = "Mill and shop"}, &Area::name},
-        Field<Area>{{.name = "account", .form = Form::name, .blank = "the account of site.csv", .example = "4711"},
+        Field<Area>{{.name = "account", .form = Form::name, .blank = "the only account of site.csv", .example = "4711"},
                     &Area::account},
     };
     return table;
@@ -499,7 +499,7 @@ std::span<const Column> siteFacts()
     static const std::array table{
         Column{.name = "name", .form = Form::line, .blank = "not stated", .example = "Lantern Mill", .isPrivate = true},
         Column{.name = "address", .form = Form::text, .blank = "not stated", .example = "Mill Lane 1", .isPrivate = true},
-        Column{.name = "account", .form = Form::name, .blank = "not stated", .example = "4711"},
+        Column{.name = "account", .form = Form::names, .blank = "not stated", .example = "4711;4712"},
         Column{.name = "rules", .form = Form::names, .blank = "no rule set", .example = "intruder-eu;fire-uk"},
         Column{.name = "language", .form = Form::name, .blank = "not stated", .example = "en"},
         Column{.name = "paper", .form = Form::word, .blank = "not stated", .example = "A4", .list = "A4;Letter"},
@@ -519,10 +519,12 @@ std::span<const Column> panelFacts()
                .lower = "1",
                .upper = "10000"},
         Column{.name = "loop_LOWER_UPPER_ohm",
-               .form = Form::tag,
+               .form = Form::number,
                .blank = "not stated",
-               .example = "normal",
-               .unit = "Ohm"},
+               .example = "7050",
+               .unit = "Ohm",
+               .lower = "1",
+               .upper = "1000000"},
         Column{.name = "standby_ma",
                .form = Form::number,
                .blank = "not stated",
@@ -578,14 +580,14 @@ std::span<const Column> panelFacts()
 
 namespace {
 
-/// "loop_4000_5500_ohm": two numbers, the lower first.
+/// "loop_normal_alarm_ohm": two different states of a loop, the one of lower resistance first.
 bool isLoopThreshold(std::string_view field)
 {
+    constexpr std::array<std::string_view, 6> states{"short", "normal", "alarm", "tamper", "fault", "cut"};
+    const auto isState = [&](const std::string& word) { return std::ranges::find(states, word) != states.end(); };
     const auto pieces = base::split(field, '_');
-    if (pieces.size() != 4 || pieces[0] != "loop" || pieces[3] != "ohm") return false;
-    const auto lower = base::parseDecimal(pieces[1]);
-    const auto upper = base::parseDecimal(pieces[2]);
-    return lower && upper && base::compare(*lower, *upper) < 0;
+    return pieces.size() == 4 && pieces[0] == "loop" && isState(pieces[1]) && isState(pieces[2]) && pieces[1] != pieces[2]
+        && pieces[3] == "ohm";
 }
 
 } // namespace

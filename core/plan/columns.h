@@ -74,8 +74,8 @@ template <> std::span<const Field<Opening>> fields<Opening>();
 std::span<const Column> siteFacts();
 std::span<const Column> panelFacts();
 
-/// The description of a fact of "site" or "panel"; nullptr if there is no such fact. "loop_4000_5500_ohm" is described
-/// by loop_LOWER_UPPER_ohm.
+/// The description of a fact of "site" or "panel"; nullptr if there is no such fact. "loop_normal_alarm_ohm" is
+/// described by loop_LOWER_UPPER_ohm.
 const Column* factColumn(std::string_view table, std::string_view field);
 
 /// The domain in words, as FORMAT.md prints it: "a number from 0 to 50", "one of closed, open".

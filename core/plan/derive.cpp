@@ -74,9 +74,9 @@ void addAreas(Plan& plan)
         if (names.empty() && !plan.zones.empty()) names.emplace_back("all");
         addRows(plan.areas, &Area::area, "areas.csv", "area", names);
     }
-    const std::string account = plan.siteFact("account");
+    const auto accounts = base::split(plan.siteFact("account"), ';');
     for (Area& area : plan.areas) {
-        if (area.account.empty() && !account.empty()) assume(area, &Area::account, "account", account);
+        if (area.account.empty() && accounts.size() == 1) assume(area, &Area::account, "account", accounts.front());
     }
     if (plan.areas.size() != 1) return;
     for (Zone& zone : plan.zones) {
