@@ -7,12 +7,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <memory>
+#include <set>
 
 namespace proofwalk::base {
 namespace {
 
-/// What libcsv's callbacks collect. libcsv counts no lines, so the reader feeds it byte by byte of line ends.
+/// What libcsv's callbacks collect. libcsv counts no lines, so the reader feeds it a line at a time.
 struct Collector {
     int line = 1;    ///< of the byte being read
     int rowLine = 0; ///< of the row's first cell, 0 between rows
@@ -43,9 +43,25 @@ struct Parser {
     ~Parser() { csv_free(&state); }
 };
 
-int lineOf(std::string_view bytes, std::size_t offset)
+/// Where the line that begins at `at` is over: behind LF, CRLF or a CR alone, all of which libcsv takes for an end.
+std::size_t endOfLine(std::string_view bytes, std::size_t at)
 {
-    return 1 + static_cast<int>(std::count(bytes.begin(), bytes.begin() + static_cast<std::ptrdiff_t>(offset), '\n'));
+    const std::size_t mark = bytes.find_first_of("\r\n", at);
+    if (mark == std::string_view::npos) return bytes.size();
+    return bytes.substr(mark).starts_with("\r\n") ? mark + 2 : mark + 1;
+}
+
+/// The line of the first fault by `isSound`, if the bytes as a whole are at fault.
+template <class Check>
+int lineOfFault(std::string_view bytes, Check isSound)
+{
+    int line = 1;
+    for (std::size_t at = 0; at < bytes.size(); ++line) {
+        const std::size_t end = endOfLine(bytes, at);
+        if (!isSound(bytes.substr(at, end - at))) break;
+        at = end;
+    }
+    return line;
 }
 
 /// Feeds the bytes a line at a time, so that each row can be given the line on which it began.
@@ -55,7 +71,7 @@ Result<std::vector<CsvTable::Row>> rowsOf(std::string_view bytes, const std::str
     Collector collector;
     std::size_t at = 0;
     while (at < bytes.size()) {
-        const std::size_t end = std::min(bytes.find('\n', at), bytes.size() - 1) + 1;
+        const std::size_t end = endOfLine(bytes, at);
         if (collector.rowLine == 0) collector.rowLine = collector.line;
         const std::size_t length = end - at;
         if (csv_parse(&parser.state, bytes.data() + at, length, endOfCell, endOfRow, &collector) != length)
@@ -74,11 +90,18 @@ Result<std::vector<CsvTable::Row>> rowsOf(std::string_view bytes, const std::str
 
 Result<void> checkHeader(const std::vector<std::string>& header, const std::string& where)
 {
+    std::set<std::string_view> seen;
     for (std::size_t i = 0; i < header.size(); ++i) {
         if (header[i].empty()) return failure("csv.column-unnamed", where, {{"column", std::int64_t(i + 1)}});
-        if (std::ranges::count(header, header[i]) > 1) return failure("csv.column-twice", where, {{"found", header[i]}});
+        if (!seen.insert(header[i]).second) return failure("csv.column-twice", where, {{"found", header[i]}});
     }
     return {};
+}
+
+/// Whether the cell must be quoted: for its signs, or because the reader passes over white space at a bare cell's ends.
+bool needsQuotes(std::string_view cell)
+{
+    return cell.find_first_of("\",\r\n") != std::string_view::npos || trimmed(cell).size() != cell.size();
 }
 
 } // namespace
@@ -86,16 +109,9 @@ Result<void> checkHeader(const std::vector<std::string>& header, const std::stri
 Result<CsvTable> readCsv(std::string_view bytes, const std::string& name)
 {
     if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
-    if (const auto nul = bytes.find('\0'); nul != std::string_view::npos)
-        return failure("csv.nul", fmt::format("{}:{}", name, lineOf(bytes, nul)));
-    if (!isUtf8(bytes)) {
-        int line = 1;
-        for (const std::string& each : split(bytes, '\n')) {
-            if (!isUtf8(each)) break;
-            ++line;
-        }
-        return failure("csv.utf8", fmt::format("{}:{}", name, line));
-    }
+    const auto hasNoNul = [](std::string_view text) { return text.find('\0') == std::string_view::npos; };
+    if (!hasNoNul(bytes)) return failure("csv.nul", fmt::format("{}:{}", name, lineOfFault(bytes, hasNoNul)));
+    if (!isUtf8(bytes)) return failure("csv.utf8", fmt::format("{}:{}", name, lineOfFault(bytes, isUtf8)));
     auto rows = rowsOf(bytes, name);
     if (!rows) return passOn(rows);
     if (rows->empty()) return failure("csv.empty", name);
@@ -119,7 +135,8 @@ std::string csvRow(const std::vector<std::string>& cells)
     std::string line;
     for (const std::string& cell : cells) {
         if (&cell != cells.data()) line += ',';
-        if (cell.find_first_of("\",\r\n") == std::string::npos) {
+        // A row of one empty cell would be an empty line, which is no row.
+        if (!needsQuotes(cell) && !(cell.empty() && cells.size() == 1)) {
             line += cell;
             continue;
         }

@@ -20,16 +20,18 @@ Wide scaled(const Decimal& number, int exponent)
     return value;
 }
 
-/// Brings a wide mantissa back into range by dropping zeros only: nothing is rounded.
+bool fits(Wide mantissa) { return mantissa < mantissaLimit && mantissa > -mantissaLimit; }
+
+/// Brings a wide mantissa and exponent back into range by dropping or adding zeros only: nothing is rounded.
 Result<Decimal> narrowed(Wide mantissa, int exponent)
 {
-    while (exponent < exponentLimit && mantissa != 0 && mantissa % 10 == 0
-           && (mantissa >= mantissaLimit || mantissa <= -mantissaLimit || exponent < -exponentLimit)) {
+    if (mantissa == 0) return Decimal{0, std::clamp(exponent, -exponentLimit, exponentLimit)};
+    while ((!fits(mantissa) || exponent < -exponentLimit) && exponent < exponentLimit && mantissa % 10 == 0) {
         mantissa /= 10;
         ++exponent;
     }
-    if (mantissa >= mantissaLimit || mantissa <= -mantissaLimit || std::abs(exponent) > exponentLimit)
-        return failure("base.decimal-range", "");
+    for (; exponent > exponentLimit && fits(mantissa); --exponent) mantissa *= 10;
+    if (!fits(mantissa) || std::abs(exponent) > exponentLimit) return failure("base.decimal-range", "");
     return Decimal{static_cast<std::int64_t>(mantissa), exponent};
 }
 
@@ -105,7 +107,10 @@ Result<Decimal> multiply(const Decimal& left, const Decimal& right)
 
 double toDouble(const Decimal& number)
 {
-    return static_cast<double>(number.mantissa) * std::pow(10.0, number.exponent);
+    // Both are exact in a double, so that the one operation rounds once: 340 and -2 give the double nearest to 3.4.
+    const double power = std::pow(10.0, std::abs(number.exponent));
+    const auto mantissa = static_cast<double>(number.mantissa);
+    return number.exponent < 0 ? mantissa / power : mantissa * power;
 }
 
 Result<Decimal> fromDouble(double value, int exponent)

@@ -23,6 +23,7 @@ struct Decimal {
 };
 
 /// Reads "-12.50": an optional minus, digits, at most one full stop with digits on both sides.
+/// A minus before zero and zeros in front are not kept: "-0" is 0, "007" is 7.
 /// Errors (where is left empty for the caller): base.decimal-form {found}; base.decimal-range {found}.
 Result<Decimal> parseDecimal(std::string_view text);
 

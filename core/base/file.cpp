@@ -42,7 +42,8 @@ bool writeAll(int descriptor, std::string_view bytes)
 
 Result<std::string> readFile(const std::filesystem::path& path, std::size_t limit)
 {
-    const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+    // Not to wait for a writer, should the name be a pipe's.
+    const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     if (file.number < 0) {
         if (errno == ENOENT) return failure("file.missing", path.string());
         return failure("file.unreadable", path.string(), {{"detail", reason(errno)}});

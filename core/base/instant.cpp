@@ -14,6 +14,8 @@ using std::chrono::milliseconds;
 using std::chrono::sys_days;
 using std::chrono::year_month_day;
 
+constexpr std::int64_t latest_ms = 253'402'300'799'999; // 9999-12-31T23:59:59.999Z
+
 struct Fields {
     year_month_day date;
     std::int64_t ofDay_ms;
@@ -38,10 +40,23 @@ int digitsAt(std::string_view text, std::size_t at, std::size_t count)
     return value;
 }
 
+/// Thousandths from as many digits as there are at `text[at...]`; moves `at` behind them; -1 if there is none.
+int thousandthsAt(std::string_view text, std::size_t& at)
+{
+    int value = 0;
+    int place = 100;
+    const std::size_t first = at;
+    for (; at < text.size() && text[at] >= '0' && text[at] <= '9'; ++at) {
+        value += (text[at] - '0') * place;
+        place /= 10;
+    }
+    return at == first ? -1 : value;
+}
+
 /// "Z" or "+hh:mm"; false if it is neither.
 bool readOffset(std::string_view text, int& offset_min)
 {
-    if (text == "Z") {
+    if (text == "Z" || text == "z") {
         offset_min = 0;
         return true;
     }
@@ -70,7 +85,7 @@ Result<WallClock> parseTime(std::string_view text)
     const auto bad = [&] { return failure("base.time-form", "", {{"found", std::string(text)}}); };
     const int year = digitsAt(text, 0, 4), month = digitsAt(text, 5, 2), day = digitsAt(text, 8, 2);
     const int hour = digitsAt(text, 11, 2), minute = digitsAt(text, 14, 2), second = digitsAt(text, 17, 2);
-    if (text.size() < 20 || text[4] != '-' || text[7] != '-' || text[10] != 'T' || text[13] != ':' || text[16] != ':')
+    if (text.size() < 20 || text[4] != '-' || text[7] != '-' || (text[10] != 'T' && text[10] != 't') || text[13] != ':' || text[16] != ':')
         return bad();
     if (year < 1970 || month < 1 || day < 1 || hour < 0 || hour > 23 || minute < 0 || minute > 59 || second < 0
         || second > 59)
@@ -82,16 +97,17 @@ Result<WallClock> parseTime(std::string_view text)
     std::size_t rest = 19;
     int fraction_ms = 0;
     if (text[rest] == '.') {
-        fraction_ms = digitsAt(text, rest + 1, 3);
-        rest += 4;
+        fraction_ms = thousandthsAt(text, ++rest);
         if (fraction_ms < 0) return bad();
     }
     int offset_min = 0;
-    if (rest > text.size() || !readOffset(text.substr(rest), offset_min)) return bad();
+    if (!readOffset(text.substr(rest), offset_min)) return bad();
 
     const std::int64_t days_ms = std::chrono::duration_cast<milliseconds>(sys_days{date}.time_since_epoch()).count();
     const std::int64_t local_ms = days_ms + ((hour * 60LL + minute) * 60 + second) * 1000 + fraction_ms;
-    return WallClock{local_ms - offset_min * 60'000LL, offset_min};
+    const std::int64_t utc_ms = local_ms - offset_min * 60'000LL;
+    if (utc_ms < 0 || utc_ms > latest_ms) return bad();
+    return WallClock{utc_ms, offset_min};
 }
 
 std::string toUtcText(std::int64_t utc_ms)

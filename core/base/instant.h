@@ -21,7 +21,8 @@ struct WallClock {
 /// Now, by this machine's clock and time zone.
 WallClock now();
 
-/// Reads an RFC 3339 time: "2026-11-25T10:02:00+01:00", "…T10:02:00.250Z".
+/// Reads an RFC 3339 time: "2026-11-25T10:02:00+01:00", "…T10:02:00.250Z". Of a fraction what is finer than a
+/// millisecond is dropped. A leap second (":60") and what lies outside 1970 to 9999 UTC are refused.
 /// Error: base.time-form {found}.
 Result<WallClock> parseTime(std::string_view text);
 

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <charconv>
 
 namespace proofwalk::base {
 namespace {
@@ -73,20 +74,49 @@ bool isAsciiKey(std::string_view key)
     return std::ranges::all_of(key, [](char c) { return c >= 0x20 && c < 0x7f; });
 }
 
+/// Whether the number, as typed, is a whole number within the limit: 0 or no leading zero, no -0, no point, no exponent.
+bool isPlainInteger(std::string_view number)
+{
+    std::int64_t value = 0;
+    const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), value);
+    return error == std::errc() && end == number.data() + number.size() && std::to_string(value) == number
+        && value <= integerLimit && value >= -integerLimit;
+}
+
+/// The first number, as typed, that may not stand in a record; empty if there is none. simdjson reads -0 as 0 and says
+/// nothing of what it found, so the text is searched, outside strings.
+std::string_view badNumber(std::string_view text)
+{
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (text[i] == '"') {
+            while (++i < text.size() && text[i] != '"')
+                if (text[i] == '\\') ++i;
+        } else if (text[i] == '-' || (text[i] >= '0' && text[i] <= '9')) {
+            const std::size_t end = std::min(text.find_first_not_of("+-.0123456789eE", i), text.size());
+            const std::string_view number = text.substr(i, end - i);
+            if (!isPlainInteger(number)) return number;
+            i = end - 1;
+        }
+    }
+    return {};
+}
+
+std::unexpected<Error> numberFailure(std::string_view number)
+{
+    constexpr std::size_t shown = 40;
+    return failure("json.number", "",
+                   {{"found", number.size() <= shown ? std::string(number) : std::string(number.substr(0, shown)) + "…"}});
+}
+
 Result<Json> convert(const simdjson::dom::element& element)
 {
     using simdjson::dom::element_type;
     switch (element.type()) {
     case element_type::BOOL: return Json(bool(element));
     case element_type::STRING: return Json(std::string_view(element));
-    case element_type::INT64: {
-        const std::int64_t number = element;
-        if (number > integerLimit || number < -integerLimit)
-            return failure("json.number", "", {{"found", std::to_string(number)}});
-        return Json(number);
-    }
-    case element_type::UINT64: return failure("json.number", "", {{"found", std::to_string(std::uint64_t(element))}});
-    case element_type::DOUBLE: return failure("json.number", "", {{"found", fmt::format("{}", double(element))}});
+    case element_type::INT64: return Json(std::int64_t(element));
+    case element_type::UINT64: return numberFailure(std::to_string(std::uint64_t(element)));
+    case element_type::DOUBLE: return numberFailure(fmt::format("{}", double(element)));
     case element_type::NULL_VALUE: return failure("json.null", "");
     case element_type::ARRAY: {
         Json::Array array;
@@ -108,18 +138,6 @@ Result<Json> convert(const simdjson::dom::element& element)
             return failure("json.key-twice", "", {{"found", std::string(key)}});
     }
     return Json(std::move(object));
-}
-
-/// simdjson reads "-0" as the integer 0: look for it outside strings.
-bool hasMinusZero(std::string_view text)
-{
-    bool inString = false;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        if (inString && text[i] == '\\') ++i;
-        else if (text[i] == '"') inString = !inString;
-        else if (!inString && text[i] == '-' && i + 1 < text.size() && text[i + 1] == '0') return true;
-    }
-    return false;
 }
 
 } // namespace
@@ -164,8 +182,9 @@ Result<Json> parseJson(std::string_view text, const JsonBounds& bounds)
     simdjson::dom::element root;
     const auto error = parser.parse(text.data(), text.size()).get(root);
     if (error == simdjson::DEPTH_ERROR) return failure("json.too-deep", "");
+    if (!error || error == simdjson::NUMBER_ERROR)
+        if (const auto number = badNumber(text); !number.empty()) return numberFailure(number);
     if (error) return failure("json.syntax", "", {{"detail", simdjson::error_message(error)}});
-    if (hasMinusZero(text)) return failure("json.number", "", {{"found", "-0"}});
     return convert(root);
 }
 
