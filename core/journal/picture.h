@@ -19,14 +19,13 @@ struct Picture {
     int orientation = 1; ///< as Exif's tag of that name says (1 to 8); 1 is upright
 };
 
-constexpr std::size_t pictureSide_most = 30'000 - 1;          ///< of what is read, either way
 constexpr std::size_t picturePixels_most = 64ULL * 1'000'000; ///< of what is read
 constexpr std::size_t photographSide_most = 1600;             ///< of what is kept
 
 /// The bytes of a JPEG file as a picture, at full size or at a half, a quarter or an eighth of it, but never less than
 /// `side` on the longer side; and its orientation. Errors as preparePhotograph().
 Result<Picture> decodeJpeg(std::string_view bytes, std::size_t side);
-/// Baseline JPEG with no marker but what decoding needs.
+/// Baseline JPEG, quality 85, with no marker but what decoding needs.
 std::string encodeJpeg(const Picture& picture);
 
 /// The bytes of a PNG file as a picture, what is transparent laid on white. Errors as preparePhotograph().
