@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A job that is being worked on: the journal and the state it adds up to, kept together. Nobody else writes to it.
+#pragma once
+
+#include "core/journal/journal.h"
+#include "core/walk/judgement.h"
+
+#include <filesystem>
+#include <string_view>
+
+namespace proofwalk::walk {
+
+/// What a new job is judged by from its first day.
+struct StartGround {
+    plan::Plan plan; ///< as read; it gets its ids here
+    catalogue::Files catalogue;
+    std::string conductors;                   ///< bytes of core/measure/conductors.csv
+    std::map<std::string, std::string> words; ///< path -> bytes of the language's sentences
+};
+
+class Job {
+public:
+    /// Makes the file and its first event, which embeds all of the ground.
+    /// Errors: those of Journal::create and append, Catalogue::read, makeScope.
+    static Result<Job> start(const std::filesystem::path& file, StartGround ground,
+                             std::shared_ptr<const journal::SigningKey> key, const base::WallClock& now);
+
+    /// Opens for writing. Errors: those of Journal::open and judgeRecord.
+    static Result<Job> open(const std::filesystem::path& file, std::shared_ptr<const journal::SigningKey> key);
+
+    /// Checks one command, makes it durable, folds it. `folder` is where photographs named in it lie.
+    /// Gives how many events it made. Errors: those of draftsFor and Journal::append; nothing was recorded then.
+    Result<int> take(std::string_view line, const std::filesystem::path& folder, const base::WallClock& now);
+
+    /// For events that no command makes: vouching for the machine's key, the report handed over.
+    Result<void> append(std::vector<journal::Draft> drafts, const base::WallClock& now);
+
+    const State& state() const { return m_judged.state; }
+    const Judged& judged() const { return m_judged; }
+    Result<journal::Record> record() const { return m_journal.record(); }
+    const std::string& id() const { return m_journal.job(); }
+
+private:
+    Job(journal::Journal journal, Judged judged) : m_journal(std::move(journal)), m_judged(std::move(judged)) {}
+
+    journal::Journal m_journal;
+    Judged m_judged;
+};
+
+} // namespace proofwalk::walk
