@@ -67,7 +67,7 @@ public:
     /// {found, kind}; catalogue.value {key, found, wanted}; catalogue.word {key, found, nearest, wanted};
     /// catalogue.word-twice {key, found}; catalogue.bare-number {found}; base.decimal-form; base.unit-unknown;
     /// catalogue.unit-mismatch; catalogue.limit-empty; catalogue.limit-crossed; catalogue.confirmed-unread {found};
-    /// catalogue.source {found, wanted}; catalogue.proof {found, wanted}; catalogue.signal-unlisted {found, wanted};
+    /// catalogue.source {found, wanted}; catalogue.proof {found}; catalogue.signal-unlisted {found, wanted};
     /// catalogue.forbid-own {found}; catalogue.step-twice {found}.
     static Result<Catalogue> read(Files files);
 

@@ -48,7 +48,7 @@ Result<Node> convert(const toml::node& from, const std::string& file)
     if (const auto* table = from.as_table()) return convertTable(*table, file);
     if (const auto* number = from.as_floating_point())
         return failure("catalogue.bare-number", place(file, line), {{"found", fmt::format("{}", number->get())}});
-    return failure("catalogue.value", place(file, line), {{"found", "time"}, {"wanted", "text"}});
+    return failure("catalogue.value", place(file, line), {{"key", "this"}, {"found", "time"}, {"wanted", "text"}});
 }
 
 } // namespace

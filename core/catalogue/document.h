@@ -37,7 +37,7 @@ std::string place(const std::string& file, int line);
 
 /// Reads a whole file's text; the result is a table. Errors, with `where` = "FILE:LINE": catalogue.syntax {detail};
 /// catalogue.bare-number {found} (a figure must stand in quotation marks, or 2.50 would become 2.5);
-/// catalogue.value {found, wanted} for dates and times.
+/// catalogue.value {key, found, wanted} for dates and times.
 Result<Node> parseDocument(std::string_view text, const std::string& file);
 
 } // namespace proofwalk::catalogue

@@ -35,7 +35,8 @@ Keys::Keys(const Node& table, Reading& reading, std::initializer_list<std::strin
     : m_table(table.table()), m_line(table.line), m_reading(reading)
 {
     if (m_table == nullptr) {
-        reading.refuse(m_line, "catalogue.value", {{"found", std::string(typeOf(table))}, {"wanted", "table"}});
+        reading.refuse(m_line, "catalogue.value",
+                       {{"key", "this"}, {"found", std::string(typeOf(table))}, {"wanted", "table"}});
         return;
     }
     for (const auto& [key, value] : *m_table) {

@@ -85,9 +85,9 @@ void readBearing(const Keys& keys, Step& step, StepPlace place)
                                        sheet ? std::optional<std::string>("device") : std::nullopt));
     step.proves = proofOf(keys.word("proves", proofWords(), "none"));
     if (step.proves != Proof::none && step.kind == StepKind::act)
-        keys.refuse("proves", "catalogue.proof", {{"found", std::string(wordOf(step.proves))}, {"wanted", "see"}});
+        refuseUnsuited(keys, step.kind, {"proves"});
     if (step.proves != Proof::none && step.proves != Proof::output && step.signal == "-")
-        keys.refuse("proves", "catalogue.proof", {{"found", std::string(wordOf(step.proves))}, {"wanted", "signal"}});
+        keys.refuse("proves", "catalogue.proof", {{"found", std::string(wordOf(step.proves))}});
 }
 
 StepEntry readStep(const Node& node, Reading& reading, StepPlace place)

@@ -26,7 +26,7 @@ enum class StepPlace {
 
 /// Reads the tables under `key` ("before", "steps") in order.
 /// Errors: those of Keys and figure.h; catalogue.key-unsuited {found, kind}: the key means nothing for that kind of
-/// step; catalogue.proof {found, wanted}: a "do" proves nothing, and input, response and received need a signal.
+/// step; catalogue.proof {found}: input, response and received are proved for a signal.
 std::vector<StepEntry> readSteps(const Keys& keys, std::string_view key, StepPlace place);
 
 /// Keeps catalogue.step-twice {found} if two of the steps have one name and signal, neither replaces the other, and
