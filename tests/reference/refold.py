@@ -399,28 +399,34 @@ class Catalogue:
         return self.files.get(f"kinds/{name}.toml")
 
     def compose(self, traits, rules):
-        """The parts in fixed order: kind before, purpose, delay, feed, resistors, kind after."""
-        kind = self.kind(traits["kind"])
-        parts = [(f"kinds/{traits['kind']}.toml", kind.get("before", []))]
-        for column in ("purpose", "delay", "feed", "resistors"):
-            path = f"parts/{column}-{traits[column]}.toml"
-            parts.append((path, self.files.get(path, {}).get("steps", [])))
-        parts.append((f"kinds/{traits['kind']}.toml", kind.get("after", [])))
+        """catalogue/FORMAT.md, "How a sheet is composed"; the numbers are its."""
+        name = f"kinds/{traits['kind']}.toml"
+        parts = [f"parts/{column}-{traits[column]}.toml" for column in ("purpose", "delay", "feed", "resistors")]
+        # 1. The kind's `before`; purpose, delay, feed, resistors; the kind's `after`. A part that does not exist adds
+        #    nothing.
+        files = [(name, "before")] + [(path, "steps") for path in parts if path in self.files] + [(name, "after")]
+        forbidden = {step for path, _ in files for step in self.files[path].get("forbid", [])}
         steps = {}  # (name, signal) -> step, in the order of their places
-        for path, entries in parts:
-            for step in (step_of(entry) for entry in entries if holds(entry, traits)):
+        for path, key in files:
+            for entry in self.files[path].get(key, []):
+                step = step_of(entry)
                 place = step["name"], step["signal"]
+                # 2. Every step whose signal the device has (`-` always) and whose condition holds.  3. Not forbidden.
+                if step["signal"] not in ("-", *traits["signals"]) or not holds(entry, traits) \
+                        or step["name"] in forbidden:
+                    continue
+                # 4. What replaces takes the place of what stands there, or is left out.
                 if step["replaces"] and place not in steps:
                     continue
                 if place in steps and not step["replaces"]:
                     raise Unreadable(f"{path}: {step['name']} stands there twice")
-                steps[place] = step  # what replaces stands where the other stood
+                steps[place] = step
         for step in steps.values():
             step["limits"] += self.figures(step, traits, rules)
         return list(steps.values())
 
     def figures(self, step, traits, rules):
-        """The figures of the rule sets for the quantity of a step that reads or times."""
+        """5. The figures of the rule sets whose quantity is that of the step which reads or times."""
         for name in rules:
             if f"rules/{name}.toml" not in self.files:
                 raise Unreadable(f"the rule set {name} is not embedded")
@@ -429,12 +435,11 @@ class Catalogue:
                     yield limit_of(figure, step)
 
     def sequence_steps(self, rules):
-        """The steps of the sequences, in order of their files, with the rule sets' figures."""
-        nothing = {"signals": []}
+        """The steps of the sequences, in order of their files; limits as in 5, with no column known."""
         for path, content in sorted(self.files.items()):
             for entry in content.get("steps", []) if path.startswith("sequences/") else []:
-                step = step_of(entry)
-                step["limits"] += self.figures(step, nothing, rules)
+                step = {**step_of(entry), "signal": "-"}
+                step["limits"] += self.figures(step, {"signals": []}, rules)
                 yield step
 
 
@@ -446,7 +451,7 @@ def holds(entry, traits):
 
 def limit_of(entry, step):
     return {"unit": entry.get("unit", step["unit"]), "lower": entry.get("lower"), "upper": entry.get("upper"),
-            "binding": entry.get("binding", "performance"), "confirmed": entry["confirmed"]}
+            "binding": entry["binding"], "confirmed": entry["confirmed"]}
 
 
 def step_of(entry):
@@ -491,10 +496,8 @@ class Device:
                 self.steps.append(((subject, "-" if step["subject"] == "zone" else step["signal"], step["name"]), step))
 
     def has(self, step):
-        """A step is left out if its signal is not among the device's, if its subject is the zone and there is none, or
-        if it proves something that the device (for input: that signal) does not promise."""
-        if step["signal"] != "-" and step["signal"] not in self.signal_zones:
-            return False
+        """A step is left out if its subject is the zone and there is none, or if it proves something that the device
+        (for input: that signal) does not promise. Those of other signals are not on the sheet."""
         if step["subject"] == "zone" and not self.zone:
             return False
         return step["proves"] == "none" or (step["proves"], serves(step)) in self.promised or (
@@ -558,8 +561,8 @@ def timer_limit(step, row):
 # --- The fold --------------------------------------------------------------------------------------------------------
 
 KINDS = {"start", "open", "answer", "no-access", "finding", "photograph", "repair", "accept", "withdraw", "kit",
-         "clock", "state", "on-test", "off-test", "as-found", "temporary", "put-back", "shown", "note", "acceptance", "vouch",
-         "handed-over"}
+         "clock", "state", "on-test", "off-test", "as-found", "temporary", "put-back", "shown", "note",
+         "acceptance", "vouch", "handed-over"}
 WORD = {"as-planned": "pass", "not-as-planned": "fail", "not-applicable": "n/a", "no-access": "no-access",
         "started": "running"}
 
@@ -602,7 +605,7 @@ class Fold:
         self.scope = scope
         withdrawn = {event.body["event"] for event in record.order if event.kind == "withdraw" and event.v == 1}
         # A withdrawal removes exactly that event, wherever it is merged, and cannot itself be withdrawn.
-        events = [event for event in record.order if event.hash not in withdrawn or event.kind == "withdraw"]
+        events = [event for event in record.order if event.hash not in withdrawn]
         self.not_judged = [event for event in events if event.kind not in KINDS or event.v != 1]
         events = [event for event in events if event.v == 1]
         self.repairs = [event for event in events if event.kind == "repair"]
