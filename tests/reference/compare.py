@@ -12,6 +12,7 @@ import csv
 import re
 import subprocess
 import sys
+from decimal import Decimal
 from pathlib import Path
 
 sys.dont_write_bytecode = True
@@ -25,22 +26,43 @@ UNIT = {"Ohm": "Ω", "kOhm": "kΩ", "MOhm": "MΩ", "A.h": "Ah", "Cel": "°C", "d
 
 
 def table_differences(folded, rows):
-    """Device rows: device,TAG,verdict,input,response,output,received. Step rows follow."""
+    """The rows of results.csv (core/walk/results.h): devices, steps, findings."""
     wanted = {}
     for device in folded["devices"]:
-        wanted[("device", device["tag"])] = [device["verdict"], *device["proofs"].values()]
-    found = {(row[0], row[1]): row[2:7] for row in rows if row and row[0] == "device"}
-    return differences("results.csv", wanted, found)
-
-
-def differences(where, wanted, found):
+        proofs = dict(device["proofs"])
+        if device["byItsLike"]:
+            proofs["response"] = "by-its-like"
+        wanted["device", device["tag"], "", ""] = {"verdict": device["verdict"], **proofs}
+    for step in [step for device in folded["devices"] for step in device["steps"]] + folded["sequences"]:
+        figure, unit = step["reading"], ""
+        if " of " not in figure:
+            figure, _, unit = figure.partition(" ")
+        wanted["step", step["subject"], step["signal"], step["name"]] = {
+            "verdict": step["verdict"], "reading": figure, "unit": unit, "uncertainty": step["uncertainty"],
+            "lower": size(step.get("lower")), "upper": size(step.get("upper")), "at": step["at"]}
+    for step in folded["findings"]:
+        wanted["finding", step["subject"], step["signal"], step["name"]] = {"verdict": step["finding"]}
+    found = {}
+    for row in rows:
+        key = row["row"], row["tag"].removesuffix(", "), row["signal"], row["step"]
+        if key in found:
+            yield f"results.csv: {' '.join(key)} stands there twice"
+        found[key] = {**row, "lower": size(row["lower"]), "upper": size(row["upper"])}
     for key in sorted(wanted.keys() | found.keys()):
+        name = " ".join(part for part in key if part)
         if key not in found:
-            yield f"{where}: {' '.join(key)} is missing; refolded it is {wanted[key]}"
+            yield f"results.csv: {name} is missing"
         elif key not in wanted:
-            yield f"{where}: {' '.join(key)} stands there and is not in the record"
-        elif wanted[key] != found[key]:
-            yield f"{where}: {' '.join(key)} is {found[key]}; refolded it is {wanted[key]}"
+            yield f"results.csv: {name} stands there and is not in the record"
+        else:
+            for column, value in wanted[key].items():
+                if found[key][column] != value:
+                    yield f"results.csv: {name}: {column} is {found[key][column]}; refolded it is {value}"
+
+
+def size(text):
+    """A limit: 3.40 and 3.4 are the same wall."""
+    return Decimal(text) if text else None
 
 
 def page_differences(folded, text):
@@ -60,7 +82,7 @@ def page_differences(folded, text):
 
 
 def printed_reading(reading):
-    """"3.35 kOhm" as a pattern: the digits as typed, perhaps an uncertainty, the unit as people write it."""
+    """The pattern of "3.35 kOhm": the digits as typed, perhaps an uncertainty, the unit as people write it."""
     figure, _, unit = reading.partition(" ")
     if unit.startswith("of "):
         return rf"(?<![\d.]){re.escape(reading)}(?![\d.])"
@@ -72,7 +94,7 @@ def compare(record, results, pdf):
     folded = refold.refold(Path(record).read_bytes())
     yield from (f"record: {problem}" for problem in folded["problems"])
     with open(results, encoding="utf-8", newline="") as file:
-        yield from table_differences(folded, csv.reader(file))
+        yield from table_differences(folded, csv.DictReader(file))
     printed = subprocess.run(["pdftotext", "-layout", "-enc", "UTF-8", pdf, "-"], capture_output=True, check=True)
     yield from page_differences(folded, printed.stdout.decode("utf-8"))
 

@@ -18,7 +18,12 @@ import math
 import sys
 import tomllib
 from collections import defaultdict
+from datetime import datetime, timezone
 from decimal import Context, Decimal, Inexact, setcontext
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parent))
+from p256 import signature_holds  # noqa: E402
 
 # Exact arithmetic: anything that would have to be rounded raises.
 setcontext(Context(prec=80, traps=[Inexact]))
@@ -78,63 +83,6 @@ def sha256(data):
     return hashlib.sha256(data).hexdigest()
 
 
-# --- Signatures: ECDSA on P-256 (FIPS 186-4, SEC 1), enough to verify heads ------------------------------------------
-
-P = 2**256 - 2**224 + 2**192 + 2**96 - 1
-N = 0xFFFFFFFF00000000FFFFFFFFFFFFFFFFBCE6FAADA7179E84F3B9CAC2FC632551
-B = 0x5AC635D8AA3A93E7B3EBBD55769886BC651D06B0CC53B0F63BCE3C3E27D2604B
-G = (0x6B17D1F2E12C4247F8BCE6E563A440F277037D812DEB33A0F4A13945D898C296,
-     0x4FE342E2FE1A7F9B8EE7EB4A7C0F9E162BCE33576B315ECECBB6406837BF51F5)
-# SubjectPublicKeyInfo of an uncompressed P-256 point (RFC 5480): what stands before the two coordinates.
-SPKI = bytes.fromhex("3059301306072a8648ce3d020106082a8648ce3d03010703420004")
-
-
-def point_add(a, b):
-    if a is None or b is None:
-        return a or b
-    if a[0] == b[0]:
-        if (a[1] + b[1]) % P == 0:
-            return None
-        slope = (3 * a[0] * a[0] - 3) * pow(2 * a[1], -1, P) % P
-    else:
-        slope = (b[1] - a[1]) * pow(b[0] - a[0], -1, P) % P
-    x = (slope * slope - a[0] - b[0]) % P
-    return x, (slope * (a[0] - x) - a[1]) % P
-
-
-def point_times(factor, point):
-    total = None
-    while factor:
-        if factor & 1:
-            total = point_add(total, point)
-        point, factor = point_add(point, point), factor >> 1
-    return total
-
-
-def signature_holds(key_der, text, signature_der):
-    """Whether ECDSA over SHA-256 verifies; DER of at most 127 bytes, which is all P-256 needs."""
-    if key_der[:len(SPKI)] != SPKI or len(key_der) != len(SPKI) + 64:
-        return False
-    key = int.from_bytes(key_der[-64:-32], "big"), int.from_bytes(key_der[-32:], "big")
-    if max(key) >= P or (key[1] ** 2 - key[0] ** 3 + 3 * key[0] - B) % P:
-        return False
-    if len(signature_der) < 8 or signature_der[0] != 0x30 or signature_der[1] != len(signature_der) - 2:
-        return False
-    numbers, rest = [], signature_der[2:]
-    while rest:
-        if len(rest) < 3 or rest[0] != 2 or len(rest) < 2 + rest[1]:
-            return False
-        numbers.append(int.from_bytes(rest[2:2 + rest[1]], "big", signed=True))
-        rest = rest[2 + rest[1]:]
-    if len(numbers) != 2 or not all(0 < number < N for number in numbers):
-        return False
-    r, s = numbers
-    inverse = pow(s, -1, N)
-    digest = int.from_bytes(hashlib.sha256(text).digest(), "big")
-    found = point_add(point_times(digest * inverse % N, G), point_times(r * inverse % N, key))
-    return found is not None and found[0] % N == r
-
-
 # --- The record ------------------------------------------------------------------------------------------------------
 
 class Event:
@@ -147,7 +95,7 @@ class Event:
             raise ValueError(f"members of an event: {sorted(set(members) ^ wanted)}")
         self.v, self.job, self.chain, self.n = (members[key] for key in ("v", "job", "chain", "n"))
         self.prev, self.seen, self.stamp = members["prev"], members["seen"], tuple(members["stamp"])
-        self.kind, self.body = members["kind"], members["body"]
+        self.utc, self.kind, self.body = members["utc"], members["kind"], members["body"]
         if self.n < 1 or (self.n == 1) != (self.prev == ""):
             raise ValueError("n and prev do not agree")
         if [head[0] for head in self.seen] != sorted({head[0] for head in self.seen} - {self.chain}):
@@ -336,12 +284,11 @@ class Plan:
         self.zones = {zone["zone"]: zone for zone in rows.get("zones", [])}
         self.accounts = {area["area"]: area.get("account", "") for area in rows.get("areas", [])}
         self.names = {}  # row id -> how people call it
-        for kind, column in (("devices", "tag"), ("zones", "zone"), ("areas", "area"), ("modes", "mode"),
-                             ("paths", "path"), ("supplies", "supply")):
+        for kind, column, before in (("devices", "tag", ""), ("zones", "zone", "zone "), ("areas", "area", "area ")):
             for row in rows.get(kind, []):
-                self.names[row["id"]] = row.get(column, "")
+                self.names[row["id"]] = before + row.get(column, "")
         for row in rows.get("timers", []):
-            self.names[row["id"]] = f"{row['timer']}:{row.get('area', '')}"
+            self.names[row["id"]] = ", ".join(part for part in (row["timer"], row.get("area")) if part)
 
     def fact(self, kind, field):
         return next((row.get("value", "") for row in self.rows.get(kind, []) if row["field"] == field), "")
@@ -368,7 +315,9 @@ def loop_at_rest(zone, conductors):
     rounding is said for a computed figure."""
     resistors = zone.get("resistors")
     wanted = ["conductor", "cable_m"] + (["eol_ohm", "tolerance_pct"] if resistors in ("1", "2") else [])
-    if zone.get("feed") != "loop" or resistors not in ("0", "1", "2") or any(not zone.get(cell) for cell in wanted):
+    if zone.get("feed") not in ("loop", "four-wire") or resistors not in ("0", "1", "2"):
+        return None
+    if any(not zone.get(cell) for cell in wanted):
         return None
     if resistors == "0" and zone.get("rest") != "closed":
         return None
@@ -568,8 +517,9 @@ WORD = {"as-planned": "pass", "not-as-planned": "fail", "not-applicable": "n/a",
 
 
 class Attempt:
-    def __init__(self, event, verdict, value=None, uncertainty=None, text=""):
-        self.event, self.verdict, self.value, self.uncertainty, self.text = event, verdict, value, uncertainty, text
+    def __init__(self, event, verdict, value=None, uncertainty=None, figure="", spread="", unit=""):
+        self.event, self.verdict, self.value, self.uncertainty = event, verdict, value, uncertainty
+        self.figure, self.spread, self.unit = figure, spread, unit  # as typed
         self.how = event.body.get("how", "singly")
         self.seen = event.has_seen
 
@@ -595,9 +545,10 @@ def attempt_of(event, step, limit):
             return None
         value = in_base_unit(number_of(body["reading"]), unit)
         stated = in_base_unit(number_of(body["uncertainty"]), unit) if "uncertainty" in body else None
-        return Attempt(event, limit.judge(value, stated), value, stated, f"{typed(body['reading'])} {unit}")
+        spread = typed(body["uncertainty"]) if "uncertainty" in body else ""
+        return Attempt(event, limit.judge(value, stated), value, stated, typed(body["reading"]), spread, unit)
     good = body["hits"] >= step["needed"] and body["tries"] >= step["tries"]
-    return Attempt(event, "pass" if good else "fail", text=f"{body['hits']} of {body['tries']}")
+    return Attempt(event, "pass" if good else "fail", figure=f"{body['hits']} of {body['tries']}")
 
 
 class Fold:
@@ -608,12 +559,15 @@ class Fold:
         events = [event for event in record.order if event.hash not in withdrawn]
         self.not_judged = [event for event in events if event.kind not in KINDS or event.v != 1]
         events = [event for event in events if event.v == 1]
-        self.repairs = [event for event in events if event.kind == "repair"]
-        self.accepts = [event for event in events if event.kind == "accept"]
+        self.repairs, self.accepts = [], []  # with the steps they name
         self.named = defaultdict(list)  # step -> its `finding` events
         self.attempts = defaultdict(list)
         for event in events:
-            self.take(event)
+            try:
+                self.take(event)
+            except (KeyError, TypeError, ValueError, ArithmeticError) as error:
+                self.not_judged.append(event)  # a body that is not as the page tables it
+                record.problems.append(f"event {event.n} of chain {event.chain}: body: {error!r}")
         self.decided = {key: self.decide(key) for key in scope.steps}
         self.findings = {key: finding for key in scope.steps if (finding := self.finding(key))}
 
@@ -634,6 +588,11 @@ class Fold:
                         self.attempts[key].append(Attempt(event, "no-access"))
         elif event.kind == "finding":
             self.named[tuple(event.body["step"])].append(event)
+        elif event.kind == "repair":
+            mended, retest = ({tuple(key) for key in event.body[member]} for member in ("findings", "retest"))
+            self.repairs.append((event, mended, retest))
+        elif event.kind == "accept":
+            self.accepts.append((event, {tuple(key) for key in event.body["findings"]}))
 
     def deciding(self, key):
         """Those that another standing attempt has seen are superseded; but an attempt in bulk or by the ear does not
@@ -653,8 +612,8 @@ class Fold:
         latest = max(deciding, key=lambda each: (-ORDER.index(each.verdict), each.event.stamp, each.event.chain))
         apart = any(one.differs(other) for one in deciding for other in deciding)
         # To retest: a standing repair lists it, and none of the deciding attempts has seen that repair.
-        for repair in self.repairs:
-            if list(key) in repair.body["retest"] and not any(each.seen(repair) for each in deciding):
+        for repair, _, retest in self.repairs:
+            if key in retest and not any(each.seen(repair) for each in deciding):
                 return "retest", apart, latest
         return latest.verdict, apart, latest
 
@@ -664,7 +623,7 @@ class Fold:
         if not failed and not self.named[key]:
             return None
         last = max(failed or self.named[key], key=lambda event: (event.stamp, event.chain))
-        repairs = [repair for repair in self.repairs if list(key) in repair.body["findings"] and repair.has_seen(last)]
+        repairs = [repair for repair, mended, _ in self.repairs if key in mended and repair.has_seen(last)]
         verdict = self.decided[key][0]
         if not failed:
             status = "noted"
@@ -675,7 +634,7 @@ class Fold:
             status = "cleared" if cleared else "intermittent" if verdict == "pass" else "open"
         else:
             status = "open"
-        accepted = any(list(key) in each.body["findings"] and each.has_seen(last) for each in self.accepts)
+        accepted = any(key in named and each.has_seen(last) for each, named in self.accepts)
         return {"status": status, "accepted": accepted}
 
     # Proofs
@@ -751,6 +710,12 @@ def scope_of(record):
     return Scope(Plan(read_json(content(body["plan"]))), catalogue, conductors)
 
 
+def observed(event):
+    """When it was observed, else when it was written down; RFC 3339 in UTC with milliseconds."""
+    time = datetime.fromisoformat(event.body.get("at", {}).get("utc", event.utc)).astimezone(timezone.utc)
+    return f"{time:%Y-%m-%dT%H:%M:%S}.{time.microsecond // 1000:03}Z"
+
+
 def refold(data):
     record = Record(data)
     scope = scope_of(record)
@@ -758,19 +723,24 @@ def refold(data):
 
     def told(key):
         verdict, apart, latest = fold.decided[key]
-        finding = fold.findings.get(key)
-        return {"subject": scope.plan.names.get(key[0], key[0]), "signal": key[1], "name": key[2], "verdict": verdict,
-                "reading": latest.text if latest else "", "disagreement": apart,
+        finding, limit = fold.findings.get(key), scope.limits[key]
+        return {"subject": scope.plan.names[key[0]], "signal": key[1], "name": key[2], "verdict": verdict,
+                "reading": f"{latest.figure} {latest.unit}".strip() if latest else "",
+                "uncertainty": latest.spread if latest else "", "disagreement": apart,
+                "at": observed(latest.event) if latest else "",
+                **{end: f"{side:f}" for end in ("lower", "upper") if (side := getattr(limit, end)) is not None},
                 **({"finding": finding["status"], "accepted": finding["accepted"]} if finding else {})}
 
     devices = [{"tag": device.tag, "id": device.id, "verdict": fold.verdict(device),
                 "proofs": {proof: fold.proof(device, proof) for proof in PROOFS},
+                "byItsLike": fold.proof(device, "response") == "lit"
+                and not fold.holds(fold.serving(device, "response", "alarm")),
                 "steps": [told(key) for key, _ in device.steps]} for device in scope.devices]
     owned = {key for device in scope.devices for key, _ in device.steps}
     return {"format": "proofwalk/refold/1", "job": record.job, "problems": record.problems,
             "notJudged": [event.hash for event in fold.not_judged], "devices": devices,
             "sequences": [told(key) for key in scope.steps if key not in owned],
-            "findings": [{**told(key)} for key in scope.steps if key in fold.findings]}
+            "findings": [told(key) for key in scope.steps if key in fold.findings]}
 
 
 def main(arguments):
