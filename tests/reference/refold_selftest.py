@@ -15,6 +15,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parent))
 sys.dont_write_bytecode = True
+import compare  # noqa: E402
 import p256  # noqa: E402
 import refold  # noqa: E402
 
@@ -778,6 +779,48 @@ class Soundness(Case):
                      b'{"a":9007199254740992}', b'{"a":-0}', b'{"a":1e3}', b'{"a":[null]}'):
             with self.subTest(line=line), self.assertRaises(ValueError):
                 refold.read_json(line)
+
+
+class Comparing(Case):
+    """compare.py must tell a difference where there is one, or its silence says nothing."""
+
+    COLUMNS = ("row", "tag", "signal", "step", "verdict", "input", "response", "output", "received", "reading",
+               "uncertainty", "unit", "lower", "upper", "at")
+    PAGE = "  front   Door contact   shop   1   fail   3.40 ± 0.50 kΩ\n back  x  to do\n"
+
+    def rows(self, **change):
+        """What a right results.csv would say of the front door's loop, and of it alone."""
+        right = dict.fromkeys(self.COLUMNS, "") | {
+            "row": "step", "tag": "zone 1", "signal": "-", "step": "loop", "verdict": "too-close", "reading": "3.40",
+            "uncertainty": "0.50", "unit": "kOhm", "lower": "3000", "upper": "5.0E+3", "at": "2026-11-25T09:01:42.000Z"}
+        return [right | change]
+
+    def told(self, rows):
+        folded = self.walk.fold()
+        folded["sequences"] = [step for step in folded["devices"][0]["steps"] if step["name"] == "loop"]
+        return list(compare.table_differences({**folded, "devices": [], "findings": []}, rows))
+
+    def test_the_table(self):
+        self.loop("3.40", "0.50")
+        self.assertEqual(self.told(self.rows()), [])
+        for change in ({"verdict": "pass"}, {"reading": "3.4"}, {"upper": "5001"}, {"unit": "Ohm"}, {"tag": "zone 2"},
+                       {"uncertainty": ""}, {"at": "2026-11-25T09:01:43.000Z"}, {"row": "device"}):
+            with self.subTest(change=change):
+                self.assertTrue(self.told(self.rows(**change)))
+        self.assertTrue(self.told([]))
+        self.assertTrue(self.told(self.rows() * 2))
+
+    def test_the_pages(self):
+        step = {"name": "loop", "reading": "3.40 kOhm"}
+        front = {"tag": "front", "verdict": "fail", "steps": [step]}
+        back = {"tag": "back", "verdict": "to-do", "steps": []}
+        self.assertEqual(list(compare.page_differences({"devices": [front, back]}, self.PAGE)), [])
+        for wrong in ({**front, "verdict": "pass"}, {**front, "tag": "fron"}, {**back, "verdict": "fail"},
+                      {**front, "steps": [{**step, "reading": "3.4 kOhm"}]},
+                      {**front, "steps": [{**step, "reading": "13.40 kOhm"}]},
+                      {**front, "steps": [{**step, "reading": "3.40 Ohm"}]}):
+            with self.subTest(wrong=wrong):
+                self.assertEqual(len(list(compare.page_differences({"devices": [wrong]}, self.PAGE))), 1)
 
 
 if __name__ == "__main__":
