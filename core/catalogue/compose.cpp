@@ -34,20 +34,23 @@ bool applies(const StepEntry& entry, const Traits& traits)
     return has && holds(entry.when, traits);
 }
 
-Result<void> append(std::vector<Step>& sheet, const std::vector<StepEntry>& entries,
-                    const std::vector<std::string>& forbidden, const Traits& traits)
+/// A sheet while it grows; the texts are copied once, at the end.
+using Draft = std::vector<const Step*>;
+
+Result<void> append(Draft& sheet, const std::vector<StepEntry>& entries, const std::vector<std::string>& forbidden,
+                    const Traits& traits)
 {
     for (const StepEntry& entry : entries) {
         if (!applies(entry, traits) || std::ranges::find(forbidden, entry.step.name) != forbidden.end()) continue;
-        const auto same = std::ranges::find_if(sheet, [&](const Step& earlier) {
-            return earlier.name == entry.step.name && earlier.signal == entry.step.signal;
+        const auto same = std::ranges::find_if(sheet, [&](const Step* earlier) {
+            return earlier->name == entry.step.name && earlier->signal == entry.step.signal;
         });
         if (entry.replaces) {
-            if (same != sheet.end()) *same = entry.step;
+            if (same != sheet.end()) *same = &entry.step;
         } else if (same != sheet.end()) {
             return failure("catalogue.step-twice", place(entry.step.part, entry.line), {{"found", entry.step.name}});
         } else {
-            sheet.push_back(entry.step);
+            sheet.push_back(&entry.step);
         }
     }
     return {};
@@ -83,12 +86,16 @@ Result<std::vector<Step>> composeSteps(const KindFile& kind, const Parts& parts,
     std::vector<std::string> forbidden = kind.forbid;
     for (const PartFile* part : applying) forbidden.insert(forbidden.end(), part->forbid.begin(), part->forbid.end());
 
-    std::vector<Step> sheet;
+    Draft sheet;
     if (auto done = append(sheet, kind.before, forbidden, traits); !done) return passOn(done);
     for (const PartFile* part : applying)
         if (auto done = append(sheet, part->steps, forbidden, traits); !done) return passOn(done);
     if (auto done = append(sheet, kind.after, forbidden, traits); !done) return passOn(done);
-    return sheet;
+
+    std::vector<Step> steps;
+    steps.reserve(sheet.size());
+    for (const Step* step : sheet) steps.push_back(*step);
+    return steps;
 }
 
 Result<void> addLimits(std::vector<Step>& steps, std::span<const RulesFile* const> rules, const Traits& traits)

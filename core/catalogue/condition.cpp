@@ -8,22 +8,27 @@
 namespace proofwalk::catalogue {
 namespace {
 
-std::vector<std::string> valuesOf(const std::string& column, const Traits& traits)
+bool isAmong(std::string_view word, const std::vector<std::string>& words)
 {
-    if (column == "kind") return {traits.kind};
-    if (column == "signals") return traits.signals;
-    if (column == "feed") return {traits.feed};
-    if (column == "rest") return {traits.rest};
-    if (column == "resistors") return {traits.resistors};
-    if (column == "purpose") return {traits.purpose};
-    if (column == "delay") return {traits.delay};
-    if (column == "sounding") return {traits.sounding};
-    return {traits.reporting};
+    return std::ranges::find(words, word) != words.end();
 }
 
 bool haveOneInCommon(const std::vector<std::string>& one, const std::vector<std::string>& other)
 {
-    return std::ranges::any_of(one, [&](const std::string& word) { return std::ranges::find(other, word) != other.end(); });
+    return std::ranges::any_of(one, [&](const std::string& word) { return isAmong(word, other); });
+}
+
+/// The word the zone has in that column; any column but signals.
+std::string_view valueOf(std::string_view column, const Traits& traits)
+{
+    if (column == "kind") return traits.kind;
+    if (column == "feed") return traits.feed;
+    if (column == "rest") return traits.rest;
+    if (column == "resistors") return traits.resistors;
+    if (column == "purpose") return traits.purpose;
+    if (column == "delay") return traits.delay;
+    if (column == "sounding") return traits.sounding;
+    return traits.reporting;
 }
 
 } // namespace
@@ -45,7 +50,8 @@ Condition readCondition(const Keys& keys)
 bool holds(const Condition& condition, const Traits& traits)
 {
     return std::ranges::all_of(condition.columns, [&](const auto& column) {
-        return haveOneInCommon(column.second, valuesOf(column.first, traits));
+        if (column.first == "signals") return haveOneInCommon(column.second, traits.signals);
+        return isAmong(valueOf(column.first, traits), column.second);
     });
 }
 
