@@ -21,15 +21,16 @@ constexpr std::string_view format = "proofwalk/record/1";
 constexpr base::JsonBounds lineBounds{.bytes = std::size_t{64} << 20U, .depth = 32};
 
 /// In the order in which they stand in the file.
-enum class Section { first, contents, privates, events, heads };
+enum class Section { first, contents, privates, events, heads, unknown };
 
 Section sectionOf(std::string_view line)
 {
+    if (line.starts_with(R"({"format":)")) return Section::first;
     if (line.starts_with(R"({"content":)")) return Section::contents;
     if (line.starts_with(R"({"commitment":)")) return Section::privates;
     if (line.starts_with(R"({"alg":)")) return Section::events;
     if (line.starts_with(R"({"chain":)")) return Section::heads;
-    return Section::first;
+    return Section::unknown;
 }
 
 void put(std::string& out, const Json& line)
@@ -52,14 +53,15 @@ public:
     Result<void> take(std::string_view line)
     {
         const Section section = sectionOf(line);
-        if (section < m_section || (section == Section::first) != m_first)
-            return failure("record.line", "", {{"detail", "order"}});
-        m_section = section;
-        if (section == Section::events) return takeEvent(line);
+        const bool isInOrder = section >= m_section && (section == Section::first) == m_first;
+        if (section == Section::events && isInOrder) return takeEvent(line);
         auto json = base::parseCanonical(line, lineBounds);
         if (!json) return passOn(json);
+        if (m_first) return takeFirst(*json);
+        if (section == Section::unknown) return bad("kind");
+        if (!isInOrder) return bad("order");
+        m_section = section;
         switch (section) {
-        case Section::first: return takeFirst(*json);
         case Section::contents: return takeContent(*json);
         case Section::privates: return takePrivate(*json);
         default: return takeHead(*json);
@@ -124,6 +126,7 @@ private:
 
     Result<void> takeEvent(std::string_view line)
     {
+        m_section = Section::events;
         auto event = readEvent(line);
         if (!event) return passOn(event);
         if (!m_record.events.empty() && placeOf(m_record.events.back()) >= placeOf(*event)) return bad("order");

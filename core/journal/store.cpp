@@ -48,6 +48,8 @@ constexpr std::array limits{
     Switch{SQLITE_LIMIT_TRIGGER_DEPTH, 1}, Switch{SQLITE_LIMIT_WORKER_THREADS, 0},
 };
 
+constexpr std::uintmax_t headerSize_bytes = 100; // sqlite.org, "Database File Format", 1.3
+
 /// How long to wait for another program that only looks (it may be putting the log in order after a crash).
 constexpr int patience_ms = 250;
 
@@ -157,7 +159,12 @@ Result<void> checkForm(Database& database, const std::filesystem::path& file)
     std::int64_t application = 0, version = 0;
     if (const int code = database.value("PRAGMA application_id", application); code != SQLITE_ROW)
         return std::unexpected(readProblem(database, code, file));
-    if (application != applicationId) return failure("journal.foreign", file.string());
+    if (application != applicationId) {
+        // Cut inside its header, a database reads as one without an application.
+        std::error_code unknown;
+        if (std::filesystem::file_size(file, unknown) < headerSize_bytes) return damaged(file, "header");
+        return failure("journal.foreign", file.string());
+    }
     if (const int code = database.value("PRAGMA user_version", version); code != SQLITE_ROW)
         return std::unexpected(readProblem(database, code, file));
     if (version > formatVersion)
