@@ -7,7 +7,8 @@ namespace proofwalk::report {
 
 namespace {
 
-constexpr double padding = 9;
+constexpr double above = 9; ///< from the rule to the top of a block's words
+constexpr double below = 4; ///< rows end some way under their last baseline
 const Style headStyle{Face::strong, 15, ink};
 constexpr double headLeading = 20;
 
@@ -25,19 +26,19 @@ double heightOf(const RowBlock& block, std::size_t rows)
         height += block.rows[i].height;
     }
     const double head = headLeading * static_cast<double>(headLines(block).size()) + 2;
-    return 2 * padding + std::max(height, head);
+    return above + std::max(height, head) + below;
 }
 
 double drawBlock(Drawing& drawing, const RowBlock& block, std::size_t first, std::size_t rows, double top)
 {
-    drawing.lines(textLeft, top + padding + 15, headLines(block), headStyle, headLeading);
-    double y = top + padding;
+    drawing.lines(textLeft, top + above + 15, headLines(block), headStyle, headLeading);
+    double y = top + above;
     for (std::size_t i = first; i < std::min(first + rows, block.rows.size()); ++i) {
         block.rows[i].draw(drawing, y);
         y += block.rows[i].height;
     }
     const double head = headLeading * static_cast<double>(headLines(block).size()) + 2;
-    return std::max(y, top + padding + head) + padding;
+    return std::max(y, top + above + head) + below;
 }
 
 Row paragraphRow(const QString& text, const Style& style, double leading, double width)

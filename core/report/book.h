@@ -28,6 +28,8 @@ inline constexpr double flowBottom = 1204; ///< what flows ends here; the foot s
 struct Layout {
     int sheets = 0;
     std::map<std::string, int> starts;
+
+    friend bool operator==(const Layout&, const Layout&) = default;
 };
 
 /// The sheets of one report. Laid out twice: what the first time has counted, the second time prints.

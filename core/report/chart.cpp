@@ -31,8 +31,17 @@ struct Extent {
     double high = 1;
 };
 
+/// Whether the nominal line lies in every doorway of these points; elsewhere it would cross masonry and mean nothing.
+bool nominalShown(const RangeChart& chart, std::span<const ChartPoint> points)
+{
+    return chart.nominal && std::ranges::all_of(points, [&](const ChartPoint& point) {
+               return point.lower.value_or(*chart.nominal) <= *chart.nominal &&
+                      point.upper.value_or(*chart.nominal) >= *chart.nominal;
+           });
+}
+
 /// All values, whiskers and limits, with some masonry to see beyond the outermost limit.
-Extent extentOf(const RangeChart& chart)
+Extent extentOf(const RangeChart& chart, std::span<const ChartPoint> points)
 {
     Extent extent{1e300, -1e300};
     const auto take = [&](double number) {
@@ -43,7 +52,7 @@ Extent extentOf(const RangeChart& chart)
     };
     bool lower = false;
     bool upper = false;
-    for (const ChartPoint& point : chart.points) {
+    for (const ChartPoint& point : points) {
         take(point.value - point.uncertainty);
         take(point.value + point.uncertainty);
         take(point.lower.value_or(point.value));
@@ -51,7 +60,7 @@ Extent extentOf(const RangeChart& chart)
         lower = lower || point.lower;
         upper = upper || point.upper;
     }
-    if (chart.nominal) {
+    if (nominalShown(chart, points)) {
         take(*chart.nominal);
     }
     if (extent.low > extent.high) {
@@ -90,7 +99,7 @@ public:
         m_chart->setMargins(QMargins(0, 0, 0, 0));
         m_chart->layout()->setContentsMargins(0, 0, 0, 0);
         addSeries(chart, points);
-        addAxes(chart, points.size());
+        addAxes(extentOf(chart, points), points.size());
         m_chart->resize(m_size);
         m_chart->setPlotArea(QRectF(QPointF(0, 0), m_size));
         m_chart->layout()->activate();
@@ -110,7 +119,7 @@ public:
 private:
     void addSeries(const RangeChart& chart, std::span<const ChartPoint> points)
     {
-        if (chart.nominal) {
+        if (nominalShown(chart, points)) {
             auto* line = new QLineSeries;
             line->append(-0.5, *chart.nominal);
             line->append(static_cast<double>(points.size()) - 0.5, *chart.nominal);
@@ -133,9 +142,8 @@ private:
         m_chart->addSeries(m_points);
     }
 
-    void addAxes(const RangeChart& chart, std::size_t count)
+    void addAxes(const Extent& extent, std::size_t count)
     {
-        const Extent extent = extentOf(chart);
         auto* along = new QValueAxis;
         along->setRange(-0.5, static_cast<double>(count) - 0.5);
         auto* up = new QValueAxis;
@@ -180,14 +188,36 @@ std::vector<Stretch> stretchesOf(std::span<const ChartPoint> points, std::option
     return stretches;
 }
 
-QString figureOf(double number)
-{
-    return QString::number(number, 'g', 6);
-}
+/// The figures at the left of one chart, all with as many decimals as the finest of them needs.
+class Figures {
+public:
+    Figures(const RangeChart& chart, std::span<const ChartPoint> points)
+    {
+        take(chart.nominal);
+        for (const ChartPoint& point : points) {
+            take(point.lower);
+            take(point.upper);
+        }
+    }
+
+    QString of(double number) const { return QString::number(number, 'f', m_decimals); }
+
+private:
+    void take(const std::optional<double>& number)
+    {
+        if (number) {
+            const QString text = QString::number(*number, 'g', 6);
+            const auto point = text.indexOf(QLatin1Char('.'));
+            m_decimals = std::max(m_decimals, point < 0 || text.contains(QLatin1Char('e')) ? 0 : static_cast<int>(text.size() - point - 1));
+        }
+    }
+
+    int m_decimals = 0;
+};
 
 /// Draws one wall: masonry behind, its face towards the doorway 5 thick, its figure at the left where it is one.
 void drawWall(Drawing& drawing, const QRectF& plot, const PointChart& chart, const std::vector<Stretch>& stretches,
-              bool upper)
+              bool upper, const Figures& figures)
 {
     for (const Stretch& stretch : stretches) {
         const double left = plot.left() + chart.at(static_cast<double>(stretch.first) - 0.5, stretch.limit).x();
@@ -200,8 +230,37 @@ void drawWall(Drawing& drawing, const QRectF& plot, const PointChart& chart, con
         drawing.frame(masonry, ink, 1.4);
         const bool one = stretches.size() == 1;
         drawing.line(left - (one ? 6 : 0), face, right, face, ink, 5.5);
+        const QString figure = figures.of(stretch.limit);
         if (one) {
-            drawing.textRight(plot.left() - 11, face + 4.5, figureOf(stretch.limit), limitStyle);
+            drawing.textRight(plot.left() - 11, face + 4.5, figure, limitStyle);
+        } else if (widthOf(figure, limitStyle) + 14 < right - left && masonry.height() > 26) {
+            const QRectF plate(left + 5, upper ? face - 22 : face + 5, widthOf(figure, limitStyle) + 8, 17);
+            drawing.fill(plate, paper);
+            drawing.text(plate.left() + 4, plate.top() + 13, figure, limitStyle);
+        }
+    }
+}
+
+/// Paper around what lies in the masonry, or the hatching would run through mark and whisker.
+void drawHalos(Drawing& drawing, const QRectF& plot, const PointChart& chart, std::span<const ChartPoint> points)
+{
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const double place = static_cast<double>(i);
+        const double high = std::min(plot.top() + chart.at(place, points[i].value + points[i].uncertainty).y(),
+                                     plot.top() + chart.at(place, points[i].value).y() - 8);
+        const double low = std::max(plot.top() + chart.at(place, points[i].value - points[i].uncertainty).y(),
+                                    plot.top() + chart.at(place, points[i].value).y() + 8);
+        const double x = plot.left() + chart.at(place, points[i].value).x();
+        const auto paperBetween = [&](double from, double to) {
+            if (to - from > 4) {
+                drawing.fill(QRectF(x - 10, from, 20, to - from), paper);
+            }
+        };
+        if (points[i].upper) {
+            paperBetween(high - 3, std::min(low + 3, plot.top() + chart.at(place, *points[i].upper).y() - 2.75));
+        }
+        if (points[i].lower) {
+            paperBetween(std::max(high - 3, plot.top() + chart.at(place, *points[i].lower).y() + 2.75), low + 3);
         }
     }
 }
@@ -241,14 +300,16 @@ void drawChart(Drawing& drawing, const QRectF& box, const RangeChart& chart, std
     drawing.fill(plot, done);
     const auto upper = stretchesOf(points, &ChartPoint::upper);
     const auto lower = stretchesOf(points, &ChartPoint::lower);
-    drawWall(drawing, plot, pointChart, upper, true);
-    drawWall(drawing, plot, pointChart, lower, false);
+    const Figures figures(chart, points);
+    drawWall(drawing, plot, pointChart, upper, true, figures);
+    drawWall(drawing, plot, pointChart, lower, false, figures);
+    drawHalos(drawing, plot, pointChart, points);
     pointChart.render(drawing.painter(), plot);
     drawPoints(drawing, plot, pointChart, points);
     drawing.textRight(plot.left() - 11, plot.top() + 18, words(chart.unit), faint);
-    if (chart.nominal) {
+    if (nominalShown(chart, points)) {
         const double y = plot.top() + pointChart.at(0, *chart.nominal).y();
-        drawing.textRight(plot.left() - 11, y + 4.5, figureOf(*chart.nominal), faint);
+        drawing.textRight(plot.left() - 11, y + 4.5, figures.of(*chart.nominal), faint);
     }
     for (std::size_t i = 0; i < points.size(); ++i) {
         const double x = plot.left() + pointChart.at(static_cast<double>(i), points[i].value).x();

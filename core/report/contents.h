@@ -116,6 +116,12 @@ struct Scale {
     Verdict verdict = Verdict::pass;   ///< fail: a diamond; tooClose: half behind the jamb
 };
 
+/// Trials that must all succeed, counted.
+struct Trials {
+    int seen = 0;
+    int wanted = 0;
+};
+
 /// A device, a row of the list.
 struct Device {
     Verdict verdict = Verdict::toDo;
@@ -128,6 +134,7 @@ struct Device {
     std::array<Proof, 4> proofs;
     std::string reading; ///< "10.4 ± 1.0 dB"; "5 of 5"
     std::optional<Scale> scale;
+    std::optional<Trials> trials; ///< takes the scale's place
     std::string limit; ///< "≥ 10 dB"
     std::string time;  ///< "12:04"
 };

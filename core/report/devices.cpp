@@ -17,7 +17,7 @@ constexpr double tagLeft = 86;
 constexpr double rowHeight = 37.5;
 constexpr double roomHeight = 30;
 constexpr double timeRight = 858;
-constexpr double proofPitch = 25;
+constexpr double proofPitch = 27;
 constexpr double firstRow = 173; ///< under key and column heads
 
 const Style cellStyle{Face::text, 13, ink};
@@ -28,8 +28,8 @@ struct Columns {
     double icon = 140;
     double device = 164;
     double where = 276;
-    double zone = 374; ///< its middle
-    double result = 394;
+    double zone = 371; ///< its middle
+    double result = 390;
     double proofs = 464; ///< the middle of the first window
     double reading = 644;
     double scale = 652;
@@ -61,13 +61,13 @@ Columns columnsOf(const std::vector<DeviceRoom>& rooms)
     c.icon = std::clamp(tagLeft + tags + 7, c.icon, 206.0);
     c.device = c.icon + 24;
     c.where = c.device + 0.56 * (361 - c.device);
-    const double room = c.reading - (c.proofs + 3 * proofPitch + 12);
+    const double room = c.reading - (c.proofs + 3 * proofPitch + 11);
     double readings = widest(rooms, &Device::reading, c.readingStyle);
-    if (readings > room) {
+    if (readings > room + 16) {
         c.readingStyle.size = 13;
         readings = widest(rooms, &Device::reading, c.readingStyle);
     }
-    const double wider = std::clamp(readings - room, 0.0, 40.0);
+    const double wider = std::clamp(readings + 1 - room, 0.0, 40.0);
     c.reading += wider;
     c.scale += wider;
     return c;
@@ -166,18 +166,20 @@ void drawRow(Book& book, const Columns& c, const Device& device, double top)
     drawCell(drawing, tagLeft, middle, c.icon - tagLeft - 4, device.tag, c.tagStyle);
     drawIcon(drawing, QPointF(c.icon, middle - 10), 20, device.icon);
     drawCell(drawing, c.device, middle, c.where - c.device - 6, device.device, cellStyle);
-    drawCell(drawing, c.where, middle, 358 - c.where, device.where, cellStyle);
-    const QString zone = elided(words(device.zone), cellStyle, 28);
+    drawCell(drawing, c.where, middle, 355 - c.where, device.where, cellStyle);
+    const QString zone = elided(words(device.zone), cellStyle, 30);
     drawing.textCentre(c.zone, middle + 5, zone, cellStyle);
     const bool plain = device.verdict == Verdict::pass || device.verdict == Verdict::notApplicable;
-    drawCell(drawing, c.result, middle, c.proofs - c.result - 11, device.result, plain ? cellStyle : cellBold);
+    drawCell(drawing, c.result, middle, c.proofs - c.result - 12, device.result, plain ? cellStyle : cellBold);
     for (std::size_t i = 0; i < device.proofs.size(); ++i) {
         drawProof(drawing, QPointF(c.proofs + proofPitch * static_cast<double>(i), middle), device.proofs[i],
                   words(book.labels().proofLetters[i]));
     }
-    const double room = c.reading - (c.proofs + 3 * proofPitch + 12);
+    const double room = c.reading - (c.proofs + 3 * proofPitch + 11);
     drawCell(drawing, c.reading, middle, room, device.reading, c.readingStyle, true);
-    if (device.scale) {
+    if (device.trials) {
+        drawTrials(drawing, QRectF(c.scale, middle - 9, c.scaleEnd - c.scale, 18), *device.trials);
+    } else if (device.scale) {
         drawScale(drawing, QRectF(c.scale, middle - 9, c.scaleEnd - c.scale, 18), *device.scale);
     }
     drawCell(drawing, c.limit, middle, c.limit - c.scaleEnd - 5, device.limit, cellStyle, true);
@@ -222,7 +224,7 @@ void drawColumnHeads(Book& book, const Columns& c)
     drawing.text(tagLeft, y, words(labels.tag), cellBold);
     drawing.text(c.icon, y, words(labels.device), cellBold);
     drawing.text(c.where, y, words(labels.where), cellBold);
-    drawing.textRight(c.result - 9, y, words(labels.zone), cellBold);
+    drawing.textRight(c.result - 7, y, words(labels.zone), cellBold);
     drawing.text(c.result, y, words(labels.result), cellBold);
     drawing.text(c.proofs - 8.5, y, words(labels.proofs), cellBold);
     drawing.textRight(c.reading, y, words(labels.reading), cellBold);

@@ -67,8 +67,8 @@ std::vector<Piece> retestPieces(const Finding& finding)
         return pieces;
     }
     if (!finding.retestHead.empty()) {
-        pieces.push_back({21, [head = words(finding.retestHead)](Drawing& drawing, double top, bool) {
-                              drawing.text(middleLeft, top + 15, elided(head, bold, middleRight - middleLeft), bold);
+        pieces.push_back({26, [head = words(finding.retestHead)](Drawing& drawing, double top, bool) {
+                              drawing.text(middleLeft, top + 19, elided(head, bold, middleRight - middleLeft), bold);
                           }});
     }
     const auto widthFor = [](const RetestLine& one) {

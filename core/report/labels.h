@@ -20,6 +20,7 @@ struct Labels {
     std::string notTested = "Not tested, and why";
     std::string mustDo = "What you must do";
     std::string liveNow = "Live and monitored now?";
+    std::string liveUnknown = "It was not written down."; ///< where nothing is said about it
     std::string whomToCall = "Whom to call";
     std::string nothing = "Nothing.";
     std::string moreBelow = "and {count} more: sheet {sheet}";

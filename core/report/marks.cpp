@@ -241,7 +241,7 @@ void drawProof(Drawing& drawing, QPointF centre, const Proof& proof, const QStri
     const bool filled = proof.state == ProofState::lit || proof.state == ProofState::failed || stoodFor;
     drawing.textCentre(centre.x(), centre.y() + 4.8, letter, {Face::figure, 13, filled ? paper : ink});
     if (proof.seen == ProofSeen::byTheEar || proof.seen == ProofSeen::byPartner) {
-        drawEar(drawing, QPointF(box.right() + 1.5, box.top() - 0.5), 11);
+        drawEar(drawing, QPointF(box.right() + 1.2, box.top() - 0.5), 10.5);
     }
 }
 

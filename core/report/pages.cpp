@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/pages.h"
 
+#include "core/report/references.h"
 #include "core/report/sheets.h"
 
 #include <QApplication>
@@ -13,10 +14,16 @@ namespace proofwalk::report {
 namespace {
 
 constexpr int unitsPerInch = 110;
+constexpr int mostRounds = 5;
 
 /// Lays out everything once onto fresh bytes.
-Result<Layout> layOut(const Contents& contents, const Layout& earlier, QByteArray& bytes)
+Result<Layout> layOut(const Contents& written, const Layout& earlier, QByteArray& bytes)
 {
+    Contents contents = written;
+    if (auto named = nameSheets(contents, earlier); !named) {
+        return passOn(named);
+    }
+    bytes.clear();
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
@@ -51,15 +58,18 @@ Result<std::string> drawPages(const Contents& contents)
     if (auto fonts = checkFonts(); !fonts) {
         return passOn(fonts);
     }
+    // Numbers of sheets stand in the words, and could in turn move a line to another sheet: until nothing moves.
     QByteArray bytes;
-    const auto counted = layOut(contents, {}, bytes);
-    if (!counted) {
-        return std::unexpected(counted.error());
-    }
-    bytes.clear();
-    const auto bound = layOut(contents, *counted, bytes);
-    if (!bound) {
-        return std::unexpected(bound.error());
+    Layout known;
+    for (int round = 0; round < mostRounds; ++round) {
+        const auto laidOut = layOut(contents, known, bytes);
+        if (!laidOut) {
+            return std::unexpected(laidOut.error());
+        }
+        if (*laidOut == known) {
+            break;
+        }
+        known = *laidOut;
     }
     return bytes.toStdString();
 }

@@ -35,9 +35,9 @@ void drawTableRow(Drawing& drawing, std::span<const ChartPoint> points, std::siz
             drawing.fill(QRectF(left + 1, top + 1, pitch - 2, tableRow - 2), tintOf(points[i].verdict));
             drawVerdict(drawing, QPointF(left + 10, top + 25), 5.5, points[i].verdict);
         }
-        const double middle = left + pitch / 2 + (marked ? 4 : 0);
-        drawing.textCentre(middle, top + 15, elided(words(points[i].label), plain, pitch - 6), plain);
-        drawing.textCentre(middle, top + 31, elided(words(points[i].figure), figure, pitch - 6 - (marked ? 8 : 0)),
+        const double middle = left + pitch / 2 + (marked ? 7 : 0);
+        drawing.textCentre(left + pitch / 2, top + 15, elided(words(points[i].label), plain, pitch - 6), plain);
+        drawing.textCentre(middle, top + 31, elided(words(points[i].figure), figure, pitch - 6 - (marked ? 14 : 0)),
                            figure);
     }
 }

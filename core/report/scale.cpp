@@ -142,4 +142,24 @@ void drawScale(Drawing& drawing, const QRectF& box, const Scale& scale)
     }
 }
 
+void drawTrials(Drawing& drawing, const QRectF& box, const Trials& trials)
+{
+    if (trials.wanted <= 0) {
+        return;
+    }
+    const double high = 0.46 * box.height();
+    const QRectF band(box.left(), box.center().y() - high / 2, box.width(), high);
+    const double jamb = band.left() + 0.8 * band.width();
+    drawing.fill(QRectF(QPointF(jamb, band.top()), band.bottomRight()), done);
+    drawWall(drawing, QRectF(band.topLeft(), QPointF(jamb, band.bottom())));
+    drawing.line(jamb, box.top(), jamb, box.bottom(), ink, 2.6);
+    const bool all = trials.seen >= trials.wanted;
+    const double reached = std::clamp(static_cast<double>(trials.seen) / trials.wanted, 0.0, 1.0);
+    const double x = all ? (jamb + band.right()) / 2 + 1 : band.left() + 6 + reached * (jamb - band.left() - 14);
+    QPainterPath dot;
+    dot.addEllipse(QPointF(x, band.center().y()), 3.8, 3.8);
+    drawing.stroke(dot, paper, 2.4);
+    drawing.fill(dot, ink);
+}
+
 } // namespace proofwalk::report

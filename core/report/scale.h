@@ -19,4 +19,7 @@ Span spanOf(const Scale& scale);
 /// Draws it into the box, 18 to 20 high. A scale that holds neither limit nor finite value draws nothing.
 void drawScale(Drawing& drawing, const QRectF& box, const Scale& scale);
 
+/// Counted trials: the doorway opens once all have succeeded.
+void drawTrials(Drawing& drawing, const QRectF& box, const Trials& trials);
+
 } // namespace proofwalk::report

@@ -14,6 +14,8 @@ constexpr std::size_t mostCells = 8;
 constexpr std::size_t mostFloors = 5;
 constexpr double hutShare = 0.24;  ///< of the width, for what stands outside
 constexpr double hutHeight = 0.7;  ///< of a storey
+constexpr double leastRoof = 30; ///< so that one storey still looks like a house
+constexpr double mostRoof = 46;
 constexpr double nameCell = 92;    ///< the cell at the left that names its floor
 
 /// A cell of a floor: one room, or several that were merged.
@@ -23,6 +25,7 @@ struct Cell {
     Verdict verdict = Verdict::toDo;
     std::vector<Marked> notable;
     std::vector<RoomName> rooms;
+    bool markOnly = false; ///< it shows mark and word in place of a name
 };
 
 struct Storey {
@@ -127,7 +130,8 @@ Geometry geometryOf(const House& house, const QRectF& box, double overhang)
     const bool indoors = !house.storeys.empty();
     const double width = (yard && indoors ? (1 - hutShare) * box.width() : box.width()) - 2 * overhang;
     const auto count = static_cast<double>(std::max<std::size_t>(house.storeys.size(), 1));
-    g.roof = indoors ? std::min(0.26 * box.height(), 0.16 * width) : 0.26 * box.height();
+    const double least = std::min(leastRoof, 0.4 * box.height());
+    g.roof = std::min({std::max(0.26 * box.height(), least), 0.16 * width, mostRoof});
     g.storey = (box.height() - g.roof) / count;
     g.body = QRectF(box.left() + overhang, box.top() + g.roof, width, box.height() - g.roof);
     const auto above = static_cast<double>(
@@ -138,23 +142,52 @@ Geometry geometryOf(const House& house, const QRectF& box, double overhang)
     return g;
 }
 
-/// Widths of cells: equal where every name fits, else in proportion to what their words need.
+/// What a cell's words need: its name alone, or also its verdict's word beside the tags of what is not pass.
+double needOf(const Cell& cell, bool withTags)
+{
+    const double name = widthOf(cell.name, {Face::strong, 13, ink}) + 18;
+    double tags = 0;
+    for (const Marked& mark : cell.notable) {
+        tags += widthOf(words(mark.tag), {Face::figure, 13, ink}) + 26;
+    }
+    return withTags ? std::max(name, widthOf(cell.word, {Face::text, 13, ink}) + 18 + tags) : name;
+}
+
+/// Widths of cells: equal where all words fit so, else what they need and an equal share of the rest; where that is
+/// too much, in proportion to their names.
 std::vector<double> widthsOf(const std::vector<Cell>& cells, double width, bool withWords)
 {
     const auto count = static_cast<double>(cells.size());
-    std::vector<double> needs;
+    std::vector<double> widths(cells.size(), width / count);
+    if (!withWords) {
+        return widths;
+    }
+    for (const bool withTags : {true, false}) {
+        double sum = 0;
+        double most = 0;
+        for (const Cell& cell : cells) {
+            sum += needOf(cell, withTags);
+            most = std::max(most, needOf(cell, withTags));
+        }
+        if (most <= width / count) {
+            return widths;
+        }
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            const double need = needOf(cells[i], withTags);
+            widths[i] = sum <= width ? need + (width - sum) / count : std::max(need, 40.0);
+        }
+        if (sum <= width) {
+            return widths;
+        }
+    }
     double sum = 0;
-    bool fit = true;
-    for (const Cell& cell : cells) {
-        const double need = withWords ? widthOf(cell.name, {Face::strong, 13, ink}) + 18 : 0;
-        fit = fit && need <= width / count;
-        needs.push_back(std::max(need, 40.0));
-        sum += needs.back();
+    for (const double each : widths) {
+        sum += each;
     }
-    for (double& need : needs) {
-        need = fit ? width / count : need / sum * width;
+    for (double& each : widths) {
+        each *= width / sum;
     }
-    return needs;
+    return widths;
 }
 
 /// Marks with their tags from the right inwards, as many as fit; where not one tag fits, the marks alone.
@@ -191,6 +224,14 @@ void drawCellWords(Drawing& drawing, const QRectF& box, const Cell& cell)
     if (box.height() < 18) {
         return;
     }
+    if (cell.markOnly) {
+        drawVerdict(drawing, QPointF(left + 12, box.center().y()), 7.5, cell.verdict);
+        const double after = left + 28;
+        const double end = drawNotable(drawing, cell.notable, after + widthOf(cell.word, word) + 4, right,
+                                       box.center().y());
+        drawing.text(after, box.center().y() + 4.5, elided(cell.word, word, end - after), word);
+        return;
+    }
     if (!twoLines) {
         const double end = drawNotable(drawing, cell.notable, left, right, box.center().y());
         drawing.text(left, first, elided(cell.name, name, end - left - 2), name);
@@ -207,7 +248,7 @@ void drawCellWords(Drawing& drawing, const QRectF& box, const Cell& cell)
 void drawRoof(Drawing& drawing, const Geometry& g, double wall, double overhang)
 {
     const double middle = g.body.center().x();
-    const double ridge = g.body.top() - 0.62 * g.roof;
+    const double ridge = g.body.top() - 0.68 * g.roof;
     QPainterPath roof(QPointF(g.body.left() - overhang, g.body.top()));
     roof.lineTo(middle - 0.08 * g.body.width(), ridge);
     roof.lineTo(middle + 0.08 * g.body.width(), ridge);
@@ -216,7 +257,7 @@ void drawRoof(Drawing& drawing, const Geometry& g, double wall, double overhang)
     drawing.fill(roof, QColor(0xFC, 0xFD, 0xFB));
     drawing.stroke(roof, ink, 0.85 * wall);
     const double lantern = 0.062 * g.body.width();
-    const QRectF box(middle - lantern, ridge - 0.27 * g.roof, 2 * lantern, 0.27 * g.roof);
+    const QRectF box(middle - lantern, ridge - 0.32 * g.roof, 2 * lantern, 0.32 * g.roof);
     drawing.fill(box, paper);
     drawing.frame(box, ink, 0.75 * wall);
 }
@@ -270,47 +311,70 @@ void drawStoreys(Drawing& drawing, const House& house, const Geometry& g, double
     drawing.frame(g.body, ink, 1.1 * wall);
 }
 
+/// The huts of one place outside: a cell each where the names fit, else one with the worst verdict.
+std::vector<Cell> hutCells(const Storey& hut, double width, bool withWords)
+{
+    double need = 0;
+    for (const Cell& cell : hut.cells) {
+        need += needOf(cell, false);
+    }
+    if (!withWords || (need <= width && hut.cells.size() > 1)) {
+        return hut.cells;
+    }
+    Cell one = hut.cells.size() == 1 ? hut.cells.front() : merged(hut.cells, {});
+    one.markOnly = true;
+    return {one};
+}
+
 void drawHuts(Drawing& drawing, const House& house, const Geometry& g, double wall, bool withWords,
               const DrawCell& cellBody)
 {
-    if (house.huts.empty()) {
-        return;
-    }
-    std::vector<const Cell*> cells;
+    const double gap = withWords ? 10 : 3;
+    const auto count = static_cast<double>(house.huts.size());
+    const double share = (g.yard.width() - gap * (count - 1)) / std::max(count, 1.0);
+    double left = g.yard.left();
     for (const Storey& hut : house.huts) {
-        for (const Cell& cell : hut.cells) {
-            cells.push_back(&cell);
+        const std::vector<Cell> cells = hutCells(hut, share - gap * static_cast<double>(hut.cells.size()), withWords);
+        const double width = (share - gap * (static_cast<double>(cells.size()) - 1)) / static_cast<double>(cells.size());
+        double x = left;
+        for (const Cell& cell : cells) {
+            const QRectF box(x, g.yard.top(), width, g.yard.height());
+            cellBody(box, cell);
+            drawing.frame(box, ink, wall);
+            x += width + gap;
         }
-    }
-    const auto count = static_cast<double>(std::max<std::size_t>(cells.size(), 1));
-    const double gap = withWords ? 8 : 3;
-    const double width = (g.yard.width() - gap * (count - 1)) / count;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        const QRectF box(g.yard.left() + static_cast<double>(i) * (width + gap), g.yard.top(), width, g.yard.height());
-        cellBody(box, *cells[i]);
-        drawing.frame(box, ink, wall);
-    }
-    if (withWords) {
-        QStringList names;
-        for (const Storey& hut : house.huts) {
-            names << (hut.name + QLatin1Char(' ') + hut.count).trimmed();
+        if (withWords) {
+            const Style bold{Face::strong, 13, ink};
+            const double counted = hut.count.isEmpty() ? 0 : widthOf(hut.count, bold) + 7;
+            const QString name = elided(hut.name, bold, share - counted);
+            drawing.text(left, g.yard.top() - 7, name, bold);
+            drawing.text(left + widthOf(name, bold) + 7, g.yard.top() - 7, hut.count, {Face::text, 13, ink});
         }
-        const Style bold{Face::strong, 13, ink};
-        drawing.text(g.yard.left(), g.yard.top() - 7,
-                     elided(names.join(QStringLiteral(", ")), bold, g.yard.width()), bold);
+        left += share + gap;
     }
+}
+
+/// The roof takes 26 in 100, but never more than its width allows.
+double heightFor(const std::vector<Floor>& floors, double storey)
+{
+    if (floors.empty()) {
+        return 0;
+    }
+    const auto indoors = std::ranges::count_if(floors, [](const Floor& floor) { return !floor.outside; });
+    const double body = storey * static_cast<double>(std::clamp<std::ptrdiff_t>(indoors, 1, mostFloors));
+    return body + std::clamp(body * 0.26 / 0.74, leastRoof, mostRoof);
 }
 
 } // namespace
 
 double sectionHeight(const std::vector<Floor>& floors)
 {
-    const auto indoors = std::ranges::count_if(floors, [](const Floor& floor) { return !floor.outside; });
-    if (floors.empty()) {
-        return 0;
-    }
-    const auto count = std::clamp<std::ptrdiff_t>(indoors, 1, mostFloors);
-    return count == 1 ? 110 : 50 + 46.0 * static_cast<double>(count);
+    return heightFor(floors, 46);
+}
+
+double leastSectionHeight(const std::vector<Floor>& floors)
+{
+    return heightFor(floors, 40);
 }
 
 void drawSection(Drawing& drawing, const QRectF& box, const std::vector<Floor>& floors, const Labels& labels)

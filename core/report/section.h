@@ -17,6 +17,8 @@ using RoomName = std::pair<std::string, std::string>;
 
 /// How high the section with words should be for so many floors; 0 if there are none.
 double sectionHeight(const std::vector<Floor>& floors);
+/// The least at which a room still has two lines of words.
+double leastSectionHeight(const std::vector<Floor>& floors);
 
 /// The section with names, verdict words and the tags of what is not pass.
 void drawSection(Drawing& drawing, const QRectF& box, const std::vector<Floor>& floors, const Labels& labels);

@@ -35,7 +35,7 @@ Row countsRow(const std::vector<Count>& counts)
         places.push_back({x, line});
         x += width + 27;
     }
-    return {34.0 * (line + 1) + 5, [counts, places, number](Drawing& drawing, double top) {
+    return {34.0 * (line + 1) + 3, [counts, places, number](Drawing& drawing, double top) {
                 for (std::size_t i = 0; i < counts.size(); ++i) {
                     const double left = places[i].x;
                     const double y = top + 15 + 34.0 * places[i].line;
@@ -51,7 +51,7 @@ Row shortcomingRow(const Shortcoming& one, double tagWidth, bool ruled)
 {
     const double left = blockText + 30 + tagWidth;
     const QStringList lines = wrapped(words(one.words), body, textRight - left);
-    const double height = 10 + 21.0 * static_cast<double>(std::max<qsizetype>(lines.size(), 1));
+    const double height = (ruled ? 10 : 6) + 21.0 * static_cast<double>(std::max<qsizetype>(lines.size(), 1));
     return {height, [one, lines, left, height, ruled](Drawing& drawing, double top) {
                 drawVerdict(drawing, QPointF(blockText + 9, top + 9), 8.5, one.verdict);
                 drawing.text(blockText + 30, top + 15, words(one.tag), {Face::figure, 15, ink});
@@ -104,6 +104,9 @@ Row liveRow(const Contents& contents)
     QStringList lines;
     for (const std::string& line : contents.liveLines) {
         lines << wrapped(words(line), body, textRight - left);
+    }
+    if (lines.isEmpty() && word.isEmpty()) {
+        lines << words(contents.labels.liveUnknown);
     }
     const QColor colour = inkOf(contents.liveVerdict);
     return {std::max(21.0 * static_cast<double>(lines.size()), 40.0), [=](Drawing& drawing, double top) {
@@ -179,6 +182,15 @@ std::vector<RowBlock> blocksOf(const Book& book)
         blocks.push_back({words(labels.whomToCall), {contactsRow(contents.contacts)}, false});
     }
     return blocks;
+}
+
+double wholeHeight(const std::vector<RowBlock>& blocks)
+{
+    double height = 0;
+    for (const RowBlock& block : blocks) {
+        height += heightOf(block, block.rows.size());
+    }
+    return height;
 }
 
 constexpr double moreHeight = 22; ///< of the line "and 12 more: sheet 2"
@@ -284,13 +296,16 @@ Result<void> drawSummary(Book& book)
     Drawing& drawing = book.drawing();
     book.next(false);
     double y = drawHeadline(book, drawBanner(book, drawTop(book)));
-    if (const double height = sectionHeight(book.contents().floors); height > 0) {
-        drawSection(drawing, QRectF(QPointF(68, y + 8), QSizeF(774, height)), book.contents().floors, book.labels());
-        y += height + 8;
-    }
-    y += 12;
     const double titleTop = titleBlockTop(book);
     const std::vector<RowBlock> blocks = blocksOf(book);
+    if (double height = sectionHeight(book.contents().floors); height > 0) {
+        // The building gives way a little before a row must go to another sheet.
+        const double lacking = y + height + 19 + wholeHeight(blocks) - titleTop;
+        height -= std::clamp(lacking, 0.0, height - leastSectionHeight(book.contents().floors));
+        drawSection(drawing, QRectF(QPointF(68, y + 8), QSizeF(774, height)), book.contents().floors, book.labels());
+        y += height + 7;
+    }
+    y += 12;
     const std::vector<std::size_t> rows = shownRows(blocks, titleTop - y);
     std::vector<RowBlock> rest;
     bool full = false;

@@ -16,6 +16,7 @@ constexpr double bottom = 1206;
 constexpr double second = 324; ///< x of the columns
 constexpr double third = 604;
 constexpr double upperHeight = 165;
+constexpr double installerTop = 1184; ///< installerPlace begins here
 
 const Style label{Face::text, 13, ink2};
 const Style body{Face::text, 15, ink};
@@ -77,7 +78,7 @@ void drawKey(Book& book, double split)
         drawVerdict(drawing, QPointF(textLeft + 8, y + 1), 8, Verdict::pass);
         drawing.text(textLeft + 23, y + 6, elided(words(block.signedLine), body, width - 23), body);
     }
-    const int fitting = std::max(1, static_cast<int>((bottom - 8 - y - 36) / 18) + 1);
+    const int fitting = std::max(1, static_cast<int>((installerTop - 4 - y - 36) / 18) + 1);
     drawing.lines(textLeft, y + 36, wrapped(words(block.sealsLine), label, width, fitting), label, 18);
 }
 

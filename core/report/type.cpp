@@ -11,6 +11,9 @@ namespace {
 
 constexpr double letterSpacing_pct = 100.5;
 
+/// The blank of B612 is so narrow that text taken out of the file with its layout loses it: "6 s" became "6s".
+constexpr double figureWordSpacing_em = 0.08;
+
 QString familyOf(Face face)
 {
     return face == Face::figure ? QStringLiteral("B612") : QStringLiteral("Clear Sans");
@@ -65,6 +68,9 @@ QFont fontOf(const Style& style)
     font.setBold(style.face != Face::text);
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setLetterSpacing(QFont::PercentageSpacing, letterSpacing_pct);
+    if (style.face == Face::figure) {
+        font.setWordSpacing(figureWordSpacing_em * font.pixelSize());
+    }
     return font;
 }
 

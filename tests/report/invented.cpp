@@ -65,12 +65,20 @@ std::string number(double value, double uncertainty)
 Device deviceOf(const std::string& tag, std::size_t kindIndex, const std::string& where, int zone, int minute)
 {
     const Kind& kind = kinds()[kindIndex % kinds().size()];
-    Device device{pass, tag, kind.icon, kind.words, where, fmt::format("{:02}", zone), "pass", proofsOf(kind), {}, {},
-                  {}, fmt::format("{:02}:{:02}", 8 + minute / 60, minute % 60)};
+    Device device;
+    device.verdict = pass;
+    device.tag = tag;
+    device.icon = kind.icon;
+    device.device = kind.words;
+    device.where = where;
+    device.zone = fmt::format("{:02}", zone);
+    device.result = "pass";
+    device.proofs = proofsOf(kind);
+    device.time = fmt::format("{:02}:{:02}", 8 + minute / 60, minute % 60);
     if (kind.unit == "of 5") {
         device.reading = "5 of 5";
         device.limit = "5 of 5";
-        device.scale = Scale{4.5, {}, 5, 0, pass};
+        device.trials = Trials{5, 5};
         return device;
     }
     Scale scale{{}, {}, kind.value, kind.uncertainty, pass};
@@ -244,7 +252,7 @@ TitleBlock titleBlock()
     TitleBlock block;
     block.tester = "Commissioning engineer";
     block.testedWhen = "25 November 2026, 07:40 to 15:18";
-    block.testerNote = "also fitted this system. Sound meter, probe and radio meter in date, sheet 9.";
+    block.testerNote = "also fitted this system. Sound meter, probe and radio meter in date, sheet {sheet:grounds}.";
     block.customerLine = "customer, signed 15:18:22";
     block.customerName = "Owner";
     block.ink = signature();
@@ -264,7 +272,7 @@ void fillPageOne(Contents& contents)
 {
     contents.headline = "Sixty-one of the 65 devices did what the plan promises. Two did not, one is too close to its "
                         "limit to tell, and one could not be reached.";
-    contents.testedAgainst = "Tested against this plan and these limits (sheet 9). This sheet claims no standard and no "
+    contents.testedAgainst = "Tested against this plan and these limits (sheet {sheet:grounds}). This sheet claims no standard and no "
                              "grade.";
     contents.counts = {{pass, 61, "pass"}, {fail, 2, "fail"}, {tooClose, 1, "too close"}, {noAccess, 1, "no access"},
                        {toDo, 0, "to do"}};
@@ -275,7 +283,7 @@ void fillPageOne(Contents& contents)
                         {tooClose, "GR-22", "Make room window, too close: radio margin 10.4 ± 1.0 dB, needs 10"}};
     contents.notTested = {{noAccess, "FL-05", "Loft hatch contact, box room: the hatch is painted shut"}};
     contents.notTestedNote = "Received was tried once for each kind of signal and path; which devices it stands for: "
-                             "sheet 9.";
+                             "sheet {sheet:grounds}.";
     contents.duties = {{"Leave the bedroom door open at night: shut, you may not hear the alarm.", "until put right"},
                        {"Bolt the loading door by hand in the evening.", "until put right"},
                        {"Let us in to put GR-17 and FL-07 right, loft hatch cut free of its paint.", "due 2 Dec"},
@@ -459,6 +467,14 @@ Contents lanternMill()
     find(contents, "GR-17").proofs = {Proof{ProofState::failed, ProofSeen::singly},
                                       Proof{ProofState::promised, ProofSeen::singly}};
     radioReading(find(contents, "GR-22"), "10.4 ± 1.0 dB", 10.4, tooClose);
+    Device& bedroom = find(contents, "FL-07");
+    bedroom = deviceOf("FL-07", 4, "Bed head", 51, 171);
+    bedroom.verdict = fail;
+    bedroom.result = "fail";
+    bedroom.reading = "58 ± 2 dB(A)";
+    bedroom.limit = "≥ 75 dB(A)";
+    bedroom.scale = Scale{75, {}, 58, 2, fail};
+    bedroom.proofs[2].state = ProofState::failed;
     Device& hatch = find(contents, "FL-05");
     hatch.reading = hatch.limit = {};
     hatch.scale.reset();
