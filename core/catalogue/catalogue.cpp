@@ -118,8 +118,9 @@ Result<Sheet> Catalogue::compose(const Traits& traits) const
 {
     const auto kind = m_contents->kindFiles.find(traits.kind);
     if (kind == m_contents->kindFiles.end())
-        return failure("catalogue.kind-unknown", "kinds/" + traits.kind + ".toml",
-                       {{"found", traits.kind}, {"nearest", base::nearestWord(traits.kind, keysOf(m_contents->kindFiles))}});
+        return failure(
+            "catalogue.kind-unknown", "kinds/" + traits.kind + ".toml",
+            {{"found", traits.kind}, {"nearest", base::nearestWord(traits.kind, keysOf(m_contents->kindFiles))}});
     const auto rules = rulesNamed(m_contents->rules, traits.rules);
     if (!rules) return std::unexpected(rules.error());
     auto steps = composeSteps(kind->second, m_contents->parts, traits);

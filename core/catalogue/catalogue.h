@@ -72,7 +72,7 @@ public:
     static Result<Catalogue> read(Files files);
 
     const Files& files() const;
-    const std::vector<Kind>& kinds() const;      ///< by name
+    const std::vector<Kind>& kinds() const; ///< by name
     const Kind* kind(std::string_view name) const; ///< nullptr: no sheet for it yet
     const std::vector<Sequence>& sequences() const;
     const std::vector<Round>& rounds() const;

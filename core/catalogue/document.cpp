@@ -9,10 +9,7 @@
 namespace proofwalk::catalogue {
 namespace {
 
-int lineOf(const toml::node& node)
-{
-    return std::max(1, static_cast<int>(node.source().begin.line));
-}
+int lineOf(const toml::node& node) { return std::max(1, static_cast<int>(node.source().begin.line)); }
 
 Result<Node> convert(const toml::node& from, const std::string& file);
 

@@ -42,7 +42,8 @@ Keys::Keys(const Node& table, Reading& reading, std::initializer_list<std::strin
     for (const auto& [key, value] : *m_table) {
         if (std::ranges::find(known, key) != known.end()) continue;
         const std::vector<std::string> names(known.begin(), known.end());
-        reading.refuse(value.line, "catalogue.key-unknown", {{"found", key}, {"nearest", base::nearestWord(key, names)}});
+        reading.refuse(value.line, "catalogue.key-unknown",
+                       {{"found", key}, {"nearest", base::nearestWord(key, names)}});
     }
 }
 
@@ -69,8 +70,9 @@ const T* Keys::typed(std::string_view key, std::string_view wanted, bool require
     }
     const T* value = std::get_if<T>(&node->value);
     if (value == nullptr)
-        m_reading.refuse(node->line, "catalogue.value",
-                         {{"key", std::string(key)}, {"found", std::string(typeOf(*node))}, {"wanted", std::string(wanted)}});
+        m_reading.refuse(
+            node->line, "catalogue.value",
+            {{"key", std::string(key)}, {"found", std::string(typeOf(*node))}, {"wanted", std::string(wanted)}});
     return value;
 }
 
@@ -152,7 +154,9 @@ int Keys::wholeNumber(std::string_view key, int least, int greatest) const
     if (value == nullptr) return 0;
     if (*value >= least && *value <= greatest) return static_cast<int>(*value);
     refuse(key, "catalogue.value",
-           {{"key", std::string(key)}, {"found", std::to_string(*value)}, {"wanted", fmt::format("{}-{}", least, greatest)}});
+           {{"key", std::string(key)},
+            {"found", std::to_string(*value)},
+            {"wanted", fmt::format("{}-{}", least, greatest)}});
     return 0;
 }
 

@@ -47,8 +47,7 @@ PartFile readPartFile(const Node& document, Reading& reading)
     PartFile file;
     file.steps = readSteps(keys, "steps", StepPlace::sheet);
     if (keys.has("forbid")) file.forbid = keys.words("forbid", {});
-    if (file.steps.empty() && file.forbid.empty())
-        keys.refuse("steps", "catalogue.key-missing", {{"wanted", "steps"}});
+    if (file.steps.empty() && file.forbid.empty()) keys.refuse("steps", "catalogue.key-missing", {{"wanted", "steps"}});
     refuseTwins(file.steps, reading);
     refuseForbiddingOwn(file.steps, file.forbid, keys);
     return file;

@@ -17,7 +17,8 @@ void refuseUnsuited(const Keys& keys, StepKind kind, std::initializer_list<std::
 {
     for (const std::string_view key : unsuited)
         if (keys.has(key))
-            keys.refuse(key, "catalogue.key-unsuited", {{"found", std::string(key)}, {"kind", std::string(wordOf(kind))}});
+            keys.refuse(key, "catalogue.key-unsuited",
+                        {{"found", std::string(key)}, {"kind", std::string(wordOf(kind))}});
 }
 
 void readNumber(const Keys& keys, Step& step)
@@ -48,22 +49,14 @@ void readTrial(const Keys& keys, Step& step)
 void readByKind(const Keys& keys, Step& step)
 {
     const bool number = step.kind == StepKind::read || step.kind == StepKind::time;
-    if (number)
-        readNumber(keys, step);
-    else
-        refuseUnsuited(keys, step.kind, {"quantity", "unit", "plan-limit", "limits"});
-    if (step.kind == StepKind::trial)
-        readTrial(keys, step);
-    else
-        refuseUnsuited(keys, step.kind, {"tries", "needed"});
-    if (step.kind == StepKind::listen)
-        step.pattern = keys.has("pattern") ? keys.name("pattern") : std::string();
-    else
-        refuseUnsuited(keys, step.kind, {"pattern"});
-    if (step.kind == StepKind::act)
-        refuseUnsuited(keys, step.kind, {"expect"});
-    else
-        step.expect = keys.text("expect");
+    if (number) readNumber(keys, step);
+    else refuseUnsuited(keys, step.kind, {"quantity", "unit", "plan-limit", "limits"});
+    if (step.kind == StepKind::trial) readTrial(keys, step);
+    else refuseUnsuited(keys, step.kind, {"tries", "needed"});
+    if (step.kind == StepKind::listen) step.pattern = keys.has("pattern") ? keys.name("pattern") : std::string();
+    else refuseUnsuited(keys, step.kind, {"pattern"});
+    if (step.kind == StepKind::act) refuseUnsuited(keys, step.kind, {"expect"});
+    else step.expect = keys.text("expect");
 }
 
 std::string readSignal(const Keys& keys)
@@ -84,8 +77,7 @@ void readBearing(const Keys& keys, Step& step, StepPlace place)
     step.subject = subjectOf(keys.word("subject", sheet ? ofSheet : ofSequence,
                                        sheet ? std::optional<std::string>("device") : std::nullopt));
     step.proves = proofOf(keys.word("proves", proofWords(), "none"));
-    if (step.proves != Proof::none && step.kind == StepKind::act)
-        refuseUnsuited(keys, step.kind, {"proves"});
+    if (step.proves != Proof::none && step.kind == StepKind::act) refuseUnsuited(keys, step.kind, {"proves"});
     if (step.proves != Proof::none && step.proves != Proof::output && step.signal == "-")
         keys.refuse("proves", "catalogue.proof", {{"found", std::string(wordOf(step.proves))}});
 }
@@ -93,9 +85,9 @@ void readBearing(const Keys& keys, Step& step, StepPlace place)
 StepEntry readStep(const Node& node, Reading& reading, StepPlace place)
 {
     const Keys keys(node, reading,
-                    {"step", "kind", "signal", "subject", "proves", "states", "core", "life-safety", "act", "expect",
-                     "caution", "never", "seconds", "quantity", "unit", "plan-limit", "limits", "tries", "needed",
-                     "pattern", "source", "when", "replaces"});
+                    {"step",   "kind",   "signal",  "subject", "proves",  "states",   "core",    "life-safety",
+                     "act",    "expect", "caution", "never",   "seconds", "quantity", "unit",    "plan-limit",
+                     "limits", "tries",  "needed",  "pattern", "source",  "when",     "replaces"});
     StepEntry entry;
     entry.line = node.line;
     Step& step = entry.step;

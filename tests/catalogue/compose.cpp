@@ -21,16 +21,17 @@ std::string see(const std::string& list, const std::string& name, const std::str
 std::string reading(const std::string& name, const std::string& unit, const std::string& more = "")
 {
     return sample::step("before", name,
-                        "kind = \"read\"\nexpect = \"It shows.\"\nquantity = \"gap\"\nunit = \"" + unit + "\"\n" + more);
+                        "kind = \"read\"\nexpect = \"It shows.\"\nquantity = \"gap\"\nunit = \"" + unit + "\"\n"
+                            + more);
 }
 
 std::string figure(const std::string& quantity, const std::string& unit, const std::string& sides,
                    const std::string& more = "")
 {
     return "\n[[figures]]\nquantity = \"" + quantity + "\"\nunit = \"" + unit + "\"\n" + sides
-        + "\nbinding = \"performance\"\nconfirmed = true\n"
-          "source = { basis = \"read\", standard = \"House book\" }\n"
-        + more;
+         + "\nbinding = \"performance\"\nconfirmed = true\n"
+           "source = { basis = \"read\", standard = \"House book\" }\n"
+         + more;
 }
 
 const std::string rulesHeader = "format = 1\ntitle = \"T\"\njurisdiction = \"here\"\n";
@@ -111,8 +112,9 @@ void CatalogueCompose::aPartThatIsNotThereAddsNothing()
 
 void CatalogueCompose::anUnknownColumnHoldsNoCondition()
 {
-    const Files files{{kindPath, kindHeader + see("before", "a") + see("before", "b", "when = { rest = [\"open\", \"closed\"] }\n")},
-                      {"parts/feed-loop.toml", header + see("steps", "c")}};
+    const Files files{
+        {kindPath, kindHeader + see("before", "a") + see("before", "b", "when = { rest = [\"open\", \"closed\"] }\n")},
+        {"parts/feed-loop.toml", header + see("steps", "c")}};
     Traits blank = traits();
     QCOMPARE(names(composed(files, blank)), std::string("a b c"));
     blank.rest = blank.feed = "";
@@ -122,15 +124,16 @@ void CatalogueCompose::anUnknownColumnHoldsNoCondition()
 void CatalogueCompose::everyColumnOfAConditionMustHold()
 {
     const Files files{{kindPath, kindHeader
-                           + see("before", "a", "when = { kind = [\"letter-box\"], signals = [\"tamper\", \"alarm\"], "
-                                                "feed = [\"loop\"], rest = [\"closed\"], resistors = [\"0\", \"1\"], "
-                                                "purpose = [\"intrusion\"], delay = [\"entry\"], sounding = [\"loud\"], "
-                                                "reporting = [\"yes\"] }\n")}};
+                                     + see("before", "a",
+                                           "when = { kind = [\"letter-box\"], signals = [\"tamper\", \"alarm\"], "
+                                           "feed = [\"loop\"], rest = [\"closed\"], resistors = [\"0\", \"1\"], "
+                                           "purpose = [\"intrusion\"], delay = [\"entry\"], sounding = [\"loud\"], "
+                                           "reporting = [\"yes\"] }\n")}};
     QCOMPARE(names(composed(files, traits())), std::string("a"));
     // Each column spoiled alone must be enough to leave the step out.
     const std::vector<std::pair<std::string Traits::*, std::string>> spoiled{
-        {&Traits::feed, "radio"},    {&Traits::rest, "open"},      {&Traits::resistors, "2"}, {&Traits::purpose, "fire"},
-        {&Traits::delay, "none"},    {&Traits::sounding, "silent"}, {&Traits::reporting, "no"}};
+        {&Traits::feed, "radio"}, {&Traits::rest, "open"},       {&Traits::resistors, "2"}, {&Traits::purpose, "fire"},
+        {&Traits::delay, "none"}, {&Traits::sounding, "silent"}, {&Traits::reporting, "no"}};
     for (const auto& [column, word] : spoiled) {
         Traits other = traits();
         other.*column = word;
@@ -140,8 +143,8 @@ void CatalogueCompose::everyColumnOfAConditionMustHold()
 
 void CatalogueCompose::onlySignalsTheDeviceHas()
 {
-    const std::string kind = sample::with(kindHeader, "[\"alarm\"]", "[\"alarm\", \"tamper\"]")
-        + see("before", "a") + see("before", "b", "signal = \"tamper\"\n") + see("before", "c", "signal = \"-\"\n");
+    const std::string kind = sample::with(kindHeader, "[\"alarm\"]", "[\"alarm\", \"tamper\"]") + see("before", "a")
+                           + see("before", "b", "signal = \"tamper\"\n") + see("before", "c", "signal = \"-\"\n");
     Traits device = traits();
     QCOMPARE(names(composed({{kindPath, kind}}, device)), std::string("a c"));
     device.signals = {"tamper"};
@@ -152,10 +155,9 @@ void CatalogueCompose::onlySignalsTheDeviceHas()
 
 void CatalogueCompose::replacesInPlaceOrIsLeftOut()
 {
-    const Files files{
-        {kindPath, kindHeader + see("before", "a") + see("before", "b")},
-        {"parts/delay-entry.toml",
-         header + see("steps", "a", "replaces = true\ncaution = \"Mind it.\"\n") + see("steps", "z", "replaces = true\n")}};
+    const Files files{{kindPath, kindHeader + see("before", "a") + see("before", "b")},
+                      {"parts/delay-entry.toml", header + see("steps", "a", "replaces = true\ncaution = \"Mind it.\"\n")
+                                                     + see("steps", "z", "replaces = true\n")}};
     const auto sheet = composed(files, traits());
     QCOMPARE(names(sheet), std::string("a b"));
     QCOMPARE(sheet->steps.at(0).caution, std::string("Mind it."));
@@ -165,7 +167,7 @@ void CatalogueCompose::replacesInPlaceOrIsLeftOut()
 void CatalogueCompose::replacesOfTheSameSignalOnly()
 {
     const std::string kind = sample::with(kindHeader, "[\"alarm\"]", "[\"alarm\", \"tamper\"]") + see("before", "a")
-        + see("before", "a", "signal = \"tamper\"\n");
+                           + see("before", "a", "signal = \"tamper\"\n");
     const Files files{{kindPath, kind},
                       {"parts/delay-entry.toml",
                        header + see("steps", "a", "signal = \"tamper\"\nreplaces = true\ncaution = \"Mind it.\"\n")}};
@@ -179,7 +181,8 @@ void CatalogueCompose::replacesOfTheSameSignalOnly()
 
 void CatalogueCompose::forbidsWhereverItStands()
 {
-    const std::string kind = kindHeader + "forbid = [\"e\"]\n" + see("before", "a") + see("before", "b") + see("after", "g");
+    const std::string kind =
+        kindHeader + "forbid = [\"e\"]\n" + see("before", "a") + see("before", "b") + see("after", "g");
     Files files{{kindPath, kind},
                 {"parts/purpose-intrusion.toml", header + "forbid = [\"a\", \"g\", \"nothing-of-the-sort\"]\n"},
                 {"parts/feed-loop.toml", header + see("steps", "e") + see("steps", "f")}};
@@ -191,7 +194,8 @@ void CatalogueCompose::forbidsWhereverItStands()
 
 void CatalogueCompose::theSameStepOfTwoParts()
 {
-    const Files files{{kindPath, kindHeader + see("before", "a")}, {"parts/feed-loop.toml", header + see("steps", "a")}};
+    const Files files{{kindPath, kindHeader + see("before", "a")},
+                      {"parts/feed-loop.toml", header + see("steps", "a")}};
     const auto sheet = composed(files, traits());
     QVERIFY(!sheet);
     QCOMPARE(sheet.error().code, std::string("catalogue.step-twice"));
@@ -200,8 +204,9 @@ void CatalogueCompose::theSameStepOfTwoParts()
 
 void CatalogueCompose::ofExcludingConditionsOneIsTaken()
 {
-    const Files files{{kindPath, kindHeader + see("before", "a", "when = { delay = [\"entry\"] }\ncaution = \"One.\"\n")
-                           + see("before", "a", "when = { delay = [\"none\", \"on-route\"] }\ncaution = \"Two.\"\n")}};
+    const Files files{
+        {kindPath, kindHeader + see("before", "a", "when = { delay = [\"entry\"] }\ncaution = \"One.\"\n")
+                       + see("before", "a", "when = { delay = [\"none\", \"on-route\"] }\ncaution = \"Two.\"\n")}};
     Traits device = traits();
     QCOMPARE(composed(files, device)->steps.at(0).caution, std::string("One."));
     device.delay = "on-route";
@@ -226,8 +231,8 @@ void CatalogueCompose::limitsOfTheRules()
     const Files files{
         {kindPath, kindHeader + reading("a", "mm", own) + see("before", "b")},
         {"rules/one.toml", rulesHeader + figure("gap", "mm", "upper = \"25\"")
-             + figure("gap", "mm", "upper = \"10\"", "when = { purpose = [\"fire\"] }\n")
-             + figure("width", "mm", "upper = \"5\"")},
+                               + figure("gap", "mm", "upper = \"10\"", "when = { purpose = [\"fire\"] }\n")
+                               + figure("width", "mm", "upper = \"5\"")},
         {"rules/two.toml", rulesHeader + figure("gap", "mm", "lower = \"2\"\nupper = \"20.0\"")}};
     Traits device = traits();
     device.rules = {"two", "one"};
@@ -252,10 +257,12 @@ void CatalogueCompose::limitsOfTheRules()
 void CatalogueCompose::limitsInTheUnitOfTheStep()
 {
     // 0.025 m is 25 mm; 1.5 cm is 15 mm; 90 s is 1.5 min (SI brochure, tables 7 and 8).
-    const Files files{{kindPath, kindHeader + reading("a", "mm")
-                           + sample::step("before", "b", "kind = \"time\"\nexpect = \"It.\"\nquantity = \"wait\"\nunit = \"min\"\n")},
-                      {"rules/one.toml", rulesHeader + figure("gap", "m", "upper = \"0.025\"")
-                           + figure("gap", "cm", "lower = \"1.5\"") + figure("wait", "s", "upper = \"90\"")}};
+    const Files files{
+        {kindPath,
+         kindHeader + reading("a", "mm")
+             + sample::step("before", "b", "kind = \"time\"\nexpect = \"It.\"\nquantity = \"wait\"\nunit = \"min\"\n")},
+        {"rules/one.toml", rulesHeader + figure("gap", "m", "upper = \"0.025\"")
+                               + figure("gap", "cm", "lower = \"1.5\"") + figure("wait", "s", "upper = \"90\"")}};
     Traits device = traits();
     device.rules = {"one"};
     const auto sheet = composed(files, device);
@@ -272,13 +279,17 @@ void CatalogueCompose::limitsInTheUnitOfTheStep()
 void CatalogueCompose::limitsThatCannotBeBroughtToTheUnit()
 {
     const auto refused = [](const std::string& stepUnit, const std::string& unit, const std::string& upper) {
-        const std::string kind = stepUnit == "min"
-            ? kindHeader + sample::step("before", "a", "kind = \"time\"\nexpect = \"It.\"\nquantity = \"gap\"\nunit = \"min\"\n")
-            : kindHeader + reading("a", stepUnit);
+        const std::string kind =
+            stepUnit == "min"
+                ? kindHeader
+                      + sample::step("before", "a",
+                                     "kind = \"time\"\nexpect = \"It.\"\nquantity = \"gap\"\nunit = \"min\"\n")
+                : kindHeader + reading("a", stepUnit);
         Traits device = traits();
         device.rules = {"one"};
         const auto sheet = composed(
-            {{kindPath, kind}, {"rules/one.toml", rulesHeader + figure("gap", unit, "upper = \"" + upper + "\"")}}, device);
+            {{kindPath, kind}, {"rules/one.toml", rulesHeader + figure("gap", unit, "upper = \"" + upper + "\"")}},
+            device);
         return sheet ? std::string("composed") : sheet.error().where + " " + sheet.error().code;
     };
     QCOMPARE(refused("mm", "V", "25"), std::string("rules/one.toml catalogue.unit-mismatch"));
@@ -290,7 +301,8 @@ void CatalogueCompose::limitsThatCannotBeBroughtToTheUnit()
 void CatalogueCompose::limitsOfASequence()
 {
     const std::string text = "format = 1\ntitle = \"T\"\nsummary = \"S\"\n"
-        + sample::step("steps", "way-in", "subject = \"timer\"\nkind = \"time\"\nexpect = \"It.\"\n"
+                           + sample::step("steps", "way-in",
+                                          "subject = \"timer\"\nkind = \"time\"\nexpect = \"It.\"\n"
                                           "quantity = \"entry-delay\"\nunit = \"s\"\nplan-limit = \"timer\"\n");
     const auto read = Catalogue::read(
         {{"sequences/in.toml", text}, {"rules/one.toml", rulesHeader + figure("entry-delay", "s", "upper = \"45\"")}});
@@ -305,7 +317,8 @@ void CatalogueCompose::limitsOfASequence()
 
 void CatalogueCompose::theStepSaysWhichFileGaveIt()
 {
-    const auto sheet = composed({{kindPath, sample::kind}, {"parts/feed-loop.toml", header + see("steps", "a")}}, traits());
+    const auto sheet =
+        composed({{kindPath, sample::kind}, {"parts/feed-loop.toml", header + see("steps", "a")}}, traits());
     QCOMPARE(sheet->kind, std::string("letter-box"));
     QCOMPARE(sheet->steps.at(0).part, kindPath);
     QCOMPARE(sheet->steps.at(1).part, std::string("parts/feed-loop.toml"));

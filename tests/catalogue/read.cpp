@@ -3,6 +3,8 @@
 // core/catalogue/FORMAT.md; the lines are counted by hand in the texts below.
 #include "tests/catalogue/sample.h"
 
+#include "core/base/file.h"
+
 #include <QTemporaryDir>
 #include <QtTest>
 
@@ -10,6 +12,14 @@ using namespace proofwalk;
 using namespace proofwalk::catalogue;
 
 namespace {
+
+/// Whether core/words has a sentence for the code (the words room itself is not linked here).
+bool hasWords(const std::string& code)
+{
+    const std::string room = code.substr(0, code.find('.'));
+    const auto words = base::readFile(PROOFWALK_SOURCE "/core/words/english/" + room + ".toml");
+    return words && words->find("\n\"" + code + "\" = {") != std::string::npos;
+}
 
 const std::string kindPath = "kinds/letter-box.toml";
 
@@ -123,7 +133,8 @@ void CatalogueRead::refuses_data()
         "catalogue.word-twice", 4, "found", "intrusion");
     bad("signal with a space", kindPath, with(kind, "[\"alarm\"]", "[\"the alarm\"]"), "catalogue.value", 5, "wanted",
         "name");
-    bad("no seconds", kindPath, with(kind, "core-seconds = 12", "core-seconds = 0"), "catalogue.value", 6, "found", "0");
+    bad("no seconds", kindPath, with(kind, "core-seconds = 12", "core-seconds = 0"), "catalogue.value", 6, "found",
+        "0");
     bad("seconds with a full stop", kindPath, with(kind, "core-seconds = 12", "core-seconds = 12.5"),
         "catalogue.bare-number", 6, "found", "12.5");
     bad("a date", kindPath, with(kind, "core-seconds = 12", "core-seconds = 2026-11-25"), "catalogue.value", 6);
@@ -157,7 +168,8 @@ void CatalogueRead::refuses_data()
     bad("a step of an hour and more", kindPath, with(kind, "seconds = 7", "seconds = 3601"), "catalogue.value", 14);
     bad("signal the kind does not have", kindPath, with(kind, "proves = \"input\"", "signal = \"tamper\""),
         "catalogue.signal-unlisted", 9, "found", "tamper");
-    bad("subject of a sequence", kindPath, with(kind, "proves = \"input\"", "subject = \"area\""), "catalogue.word", 12);
+    bad("subject of a sequence", kindPath, with(kind, "proves = \"input\"", "subject = \"area\""), "catalogue.word",
+        12);
     bad("input of no signal", kindPath, with(kind, "proves = \"input\"", "signal = \"-\"\nproves = \"input\""),
         "catalogue.proof", 13, "found", "input");
     bad("the same step twice", kindPath, kind + step("after", "flap-lifted", keysOfSee("")), "catalogue.step-twice", 19,
@@ -172,8 +184,8 @@ void CatalogueRead::refuses_data()
         "catalogue.key-unsuited", 26, "kind", "do");
     bad("a do that proves", kindPath, kind + step("after", "x", "kind = \"do\"\nproves = \"input\"\n"),
         "catalogue.key-unsuited", 26, "found", "proves");
-    bad("a see with a unit", kindPath, kind + step("after", "x", keysOfSee("unit = \"mm\"\n")), "catalogue.key-unsuited",
-        27, "found", "unit");
+    bad("a see with a unit", kindPath, kind + step("after", "x", keysOfSee("unit = \"mm\"\n")),
+        "catalogue.key-unsuited", 27, "found", "unit");
     bad("a see with a pattern", kindPath, kind + step("after", "x", keysOfSee("pattern = \"steady\"\n")),
         "catalogue.key-unsuited", 27, "found", "pattern");
     bad("a reading without a unit", kindPath,
@@ -183,8 +195,9 @@ void CatalogueRead::refuses_data()
         "base.unit-unknown", 28, "found", "inch");
     bad("a time in millimetres", kindPath, kind + step("after", "x", sample::with(keysOfRead(""), "read", "time")),
         "catalogue.unit-mismatch", 28, "found", "mm");
-    bad("a trial without tries", kindPath, kind + step("after", "x", "kind = \"trial\"\nexpect = \"It.\"\nneeded = 3\n"),
-        "catalogue.key-missing", 19, "wanted", "tries");
+    bad("a trial without tries", kindPath,
+        kind + step("after", "x", "kind = \"trial\"\nexpect = \"It.\"\nneeded = 3\n"), "catalogue.key-missing", 19,
+        "wanted", "tries");
     bad("more needed than tried", kindPath,
         kind + step("after", "x", "kind = \"trial\"\nexpect = \"It.\"\ntries = 3\nneeded = 5\n"),
         "catalogue.limit-crossed", 28);
@@ -194,15 +207,16 @@ void CatalogueRead::refuses_data()
     // Conditions.
     bad("column unknown", kindPath, kind + step("after", "x", keysOfSee("when = { feeds = [\"loop\"] }\n")),
         "catalogue.key-unknown", 27, "nearest", "feed");
-    bad("word unknown", kindPath, kind + step("after", "x", keysOfSee("when = { feed = [\"lop\"] }\n")), "catalogue.word",
-        27, "nearest", "loop");
+    bad("word unknown", kindPath, kind + step("after", "x", keysOfSee("when = { feed = [\"lop\"] }\n")),
+        "catalogue.word", 27, "nearest", "loop");
     bad("resistors as a number", kindPath, kind + step("after", "x", keysOfSee("when = { resistors = [1] }\n")),
         "catalogue.value", 27, "found", "whole-number");
     bad("condition without a column", kindPath, kind + step("after", "x", keysOfSee("when = {}\n")), "catalogue.value",
         27);
 
     // Limits and sources.
-    const std::string limited = kind + step("after", "x", keysOfRead("[[after.limits]]\nupper = \"25\"\n" + limitSource));
+    const std::string limited =
+        kind + step("after", "x", keysOfRead("[[after.limits]]\nupper = \"25\"\n" + limitSource));
     bad("a bare figure", kindPath, with(limited, "\"25\"", "25.5"), "catalogue.bare-number", 30);
     bad("a figure that is a whole number", kindPath, with(limited, "\"25\"", "25"), "catalogue.value", 30, "wanted",
         "text");
@@ -232,8 +246,8 @@ void CatalogueRead::refuses_data()
         "steps");
     bad("a part with a title", "parts/feed-loop.toml", "format = 1\ntitle = \"Loop\"\nforbid = [\"x\"]\n",
         "catalogue.key-unknown", 2, "found", "title");
-    bad("rules without figures", "rules/house.toml", rules.substr(0, rules.find("[[figures]]")), "catalogue.key-missing",
-        1, "wanted", "figures");
+    bad("rules without figures", "rules/house.toml", rules.substr(0, rules.find("[[figures]]")),
+        "catalogue.key-missing", 1, "wanted", "figures");
     bad("a figure without a quantity", "rules/house.toml", with(rules, "quantity = \"gap\"\n", ""),
         "catalogue.key-missing", 5, "wanted", "quantity");
     bad("a figure confirmed from memory", "rules/house.toml", with(rules, "confirmed = false", "confirmed = true"),
@@ -247,7 +261,9 @@ void CatalogueRead::refuses_data()
         sequence + step("steps", "x", keysOfSee("subject = \"area\"\nwhen = { rest = [\"open\"] }\n")),
         "catalogue.key-unsuited", 14, "found", "when");
     bad("a timer no plan has", "sequences/s.toml",
-        sequence + step("steps", "x", "subject = \"timer\"\nkind = \"time\"\nexpect = \"It.\"\nunit = \"s\"\nquantity = \"entry-dely\"\n"),
+        sequence
+            + step("steps", "x",
+                   "subject = \"timer\"\nkind = \"time\"\nexpect = \"It.\"\nunit = \"s\"\nquantity = \"entry-dely\"\n"),
         "catalogue.word", 15, "nearest", "entry-delay");
     bad("a round of no step", "rounds/r.toml", "format = 1\ntitle = \"T\"\nsummary = \"S\"\nsubject = \"zone\"\n",
         "catalogue.key-missing", 1, "wanted", "step");
@@ -267,6 +283,7 @@ void CatalogueRead::refuses()
     const auto read = Catalogue::read({{path, text}});
     QVERIFY2(!read, "it was read without complaint");
     QCOMPARE(QString::fromStdString(read.error().code), code);
+    QVERIFY2(hasWords(read.error().code), "the code has no sentence");
     const std::string where = line == 0 ? path : path + ":" + std::to_string(line);
     QCOMPARE(QString::fromStdString(read.error().where), QString::fromStdString(where));
     if (!argument.isEmpty())
@@ -337,8 +354,7 @@ void CatalogueRead::fileTooLarge()
 
 void CatalogueRead::unknownSequenceAndRules()
 {
-    const std::string text = sequence
-        + sample::step("steps", "leave", "kind = \"do\"\nsubject = \"area\"\n");
+    const std::string text = sequence + sample::step("steps", "leave", "kind = \"do\"\nsubject = \"area\"\n");
     const auto read = Catalogue::read({{"sequences/leaving.toml", text}, {"rules/house.toml", rules}});
     QVERIFY(read);
     QCOMPARE(read->sequences().at(0).steps.at(0).signal, std::string("-"));

@@ -37,7 +37,7 @@ source = { basis = "common practice" }
 inline std::string step(const std::string& list, const std::string& name, const std::string& keys)
 {
     return "\n[[" + list + "]]\nstep = \"" + name + "\"\nstates = [\"unset\"]\nseconds = 1\nact = \"Do " + name
-        + ".\"\nsource = { basis = \"common practice\" }\n" + keys;
+         + ".\"\nsource = { basis = \"common practice\" }\n" + keys;
 }
 
 /// The text with one piece of it replaced; the piece must be there.

@@ -30,10 +30,8 @@ std::vector<std::string> wordsOf(const std::string& text)
 {
     std::vector<std::string> words(1);
     for (const char c : lower(text)) {
-        if ((c >= 'a' && c <= 'z') || c == '\'' || c == '-')
-            words.back() += c;
-        else if (!words.back().empty())
-            words.emplace_back();
+        if ((c >= 'a' && c <= 'z') || c == '\'' || c == '-') words.back() += c;
+        else if (!words.back().empty()) words.emplace_back();
     }
     if (words.back().empty()) words.pop_back();
     return words;
@@ -124,8 +122,8 @@ std::vector<std::string> choices(const char* column, bool withUnknown)
 std::string describe(const Traits& traits)
 {
     return traits.kind + " feed=" + traits.feed + " rest=" + traits.rest + " resistors=" + traits.resistors
-        + " purpose=" + traits.purpose + " delay=" + traits.delay + " sounding=" + traits.sounding
-        + " reporting=" + traits.reporting;
+         + " purpose=" + traits.purpose + " delay=" + traits.delay + " sounding=" + traits.sounding
+         + " reporting=" + traits.reporting;
 }
 
 } // namespace
@@ -195,7 +193,8 @@ void CatalogueSheets::everyKindWiringAndBehaviour()
             else traits.rules.clear();
             ++sheets;
             const auto sheet = m_catalogue.compose(traits);
-            if (!sheet) qFatal("%s: %s %s", describe(traits).c_str(), sheet.error().where.c_str(), sheet.error().code.c_str());
+            if (!sheet)
+                qFatal("%s: %s %s", describe(traits).c_str(), sheet.error().where.c_str(), sheet.error().code.c_str());
             if (const std::string what = unserved(*sheet, kind, traits); !what.empty())
                 qFatal("%s: nothing proves %s", describe(traits).c_str(), what.c_str());
             if (const std::string what = unsound(*sheet, traits); !what.empty())
@@ -230,7 +229,8 @@ void CatalogueSheets::coreFitsItsBudget()
         int sum = 0;
         for (const Step& step : ownSteps(m_catalogue, kind, {"alarm"}))
             if (step.core) sum += step.seconds;
-        QVERIFY2(sum > 0 && sum <= kind.coreSeconds, qPrintable(QString("%1: %2 s of %3 s").arg(kind.name.c_str()).arg(sum).arg(kind.coreSeconds)));
+        QVERIFY2(sum > 0 && sum <= kind.coreSeconds,
+                 qPrintable(QString("%1: %2 s of %3 s").arg(kind.name.c_str()).arg(sum).arg(kind.coreSeconds)));
         if (asked.contains(kind.name)) QCOMPARE(kind.coreSeconds, asked.at(kind.name));
     }
 }
@@ -297,11 +297,14 @@ void CatalogueSheets::cautionsWhereTheKindNeedsThem()
         const auto first = std::ranges::find(steps, Proof::input, &Step::proves);
         QVERIFY2(first != steps.end() && first->lifeSafety && !first->caution.empty(), kind.name.c_str());
     }
-    const std::map<std::string, const char*> named{{"flood", "electric"}, {"contact-surface", "finger"},
-                                                   {"motion-infrared", "floor"}, {"sounder-inside", "hearing"}};
+    const std::map<std::string, const char*> named{{"flood", "electric"},
+                                                   {"contact-surface", "finger"},
+                                                   {"motion-infrared", "floor"},
+                                                   {"sounder-inside", "hearing"}};
     for (const auto& [name, word] : named) {
         const auto steps = ownSteps(m_catalogue, *m_catalogue.kind(name), {"alarm"});
-        QVERIFY2(std::ranges::any_of(steps, [&](const Step& step) { return mentions(step.caution, word); }), name.c_str());
+        QVERIFY2(std::ranges::any_of(steps, [&](const Step& step) { return mentions(step.caution, word); }),
+                 name.c_str());
     }
 }
 
@@ -327,7 +330,8 @@ void CatalogueSheets::noTwoAreAlike()
     for (auto one = texts.begin(); one != texts.end(); ++one)
         for (auto other = std::next(one); other != texts.end(); ++other) {
             const double alike = alikeness(one->second, other->second);
-            QVERIFY2(alike < 0.55, qPrintable(QString("%1 and %2: %3").arg(one->first.c_str(), other->first.c_str()).arg(alike)));
+            QVERIFY2(alike < 0.55,
+                     qPrintable(QString("%1 and %2: %3").arg(one->first.c_str(), other->first.c_str()).arg(alike)));
         }
     // Nor is a sentence used twice among the kinds.
     std::map<std::string, std::string> owner;
@@ -412,7 +416,9 @@ void CatalogueSheets::theEighthKindIsOneFile()
     const std::filesystem::path root = folder.path().toStdString();
     for (const char* part : {"kinds", "parts", "rules", "sequences", "rounds"})
         std::filesystem::copy(std::filesystem::path(PROOFWALK_SOURCE "/core/catalogue") / part, root / part);
-    std::string eighth = sample::kind + sample::step("before", "flap-fallen", "kind = \"see\"\nproves = \"input\"\nexpect = \"The zone shows closed.\"\n");
+    std::string eighth = sample::kind
+                       + sample::step("before", "flap-fallen",
+                                      "kind = \"see\"\nproves = \"input\"\nexpect = \"The zone shows closed.\"\n");
     QVERIFY(base::writeFile(root / "kinds/letter-box-switch.toml", eighth));
 
     auto files = readFolder(root);
@@ -436,7 +442,7 @@ void CatalogueSheets::theEighthKindIsOneFile()
     QCOMPARE(unserved(*sheet, kind, traits), std::string());
     std::vector<std::string> names;
     for (const Step& step : sheet->steps) names.push_back(step.name);
-    const std::vector<std::string> expected{"flap-lifted", "flap-fallen", "response", "received",
+    const std::vector<std::string> expected{"flap-lifted", "flap-fallen", "response",    "received",
                                             "loop-ohms",   "loop-open",   "short-unseen"};
     QCOMPARE(names, expected);
     // The way in waits: the entry part's trip has taken the place of the ordinary one.

@@ -59,16 +59,11 @@ const std::map<std::string, std::string> figureRows{
 
 /// Which collected row a step names as its source.
 const std::map<std::string, std::string> stepRows{
-    {"kinds/motion-infrared.toml lamp-and-view", "ID-009"},
-    {"kinds/smoke-four-wire.toml alarm-seen", "FA-023"},
-    {"kinds/heat-fixed.toml alarm-seen", "FA-028"},
-    {"kinds/heat-fixed.toml head-out", "FA-082"},
-    {"kinds/holdup-button.toml pressed", "ID-021"},
-    {"kinds/holdup-button.toml user-shown", "CF-014"},
-    {"kinds/sounder-inside.toml fire-level", "SL-031"},
-    {"parts/purpose-hold-up.toml received", "IG-011"},
-    {"sequences/entry-exit.toml set-refused", "IG-007"},
-    {"sequences/entry-exit.toml exit-heard", "IG-008"},
+    {"kinds/motion-infrared.toml lamp-and-view", "ID-009"}, {"kinds/smoke-four-wire.toml alarm-seen", "FA-023"},
+    {"kinds/heat-fixed.toml alarm-seen", "FA-028"},         {"kinds/heat-fixed.toml head-out", "FA-082"},
+    {"kinds/holdup-button.toml pressed", "ID-021"},         {"kinds/holdup-button.toml user-shown", "CF-014"},
+    {"kinds/sounder-inside.toml fire-level", "SL-031"},     {"parts/purpose-hold-up.toml received", "IG-011"},
+    {"sequences/entry-exit.toml set-refused", "IG-007"},    {"sequences/entry-exit.toml exit-heard", "IG-008"},
     {"sequences/entry-exit.toml off-route", "IG-006"},
 };
 
@@ -128,8 +123,16 @@ std::vector<Step> ReferenceCatalogue::allSteps() const
                     for (const auto& resistors : columnWords("resistors"))
                         for (const auto& rest : columnWords("rest"))
                             for (const char* sounding : {"loud", "silent"}) {
-                                const auto sheet = m_catalogue.compose({kind.name, kind.signals, feed, rest, resistors,
-                                                                        purpose, delay, sounding, "yes", {}});
+                                const auto sheet = m_catalogue.compose({kind.name,
+                                                                        kind.signals,
+                                                                        feed,
+                                                                        rest,
+                                                                        resistors,
+                                                                        purpose,
+                                                                        delay,
+                                                                        sounding,
+                                                                        "yes",
+                                                                        {}});
                                 if (!sheet) qFatal("%s", sheet.error().where.c_str());
                                 for (const Step& step : sheet->steps) keep(step);
                             }
