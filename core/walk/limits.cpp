@@ -41,7 +41,8 @@ Limit ofPlan(const catalogue::Step& step, std::string unit, const char* note)
 /// At rest the loop shows its end-of-line resistor and the cable, whatever stands across the alarm contact.
 Result<std::optional<Limit>> loopAtRest(const LimitGround& ground, const catalogue::Step& step, const plan::Zone& zone)
 {
-    if (zone.feed != "loop" || !zone.resistors || *zone.resistors > 2 || !zone.cable_m || zone.conductor.empty())
+    const bool pair = zone.feed == "loop" || zone.feed == "four-wire";
+    if (!pair || !zone.resistors || *zone.resistors > 2 || !zone.cable_m || zone.conductor.empty())
         return std::optional<Limit>{};
     if (*zone.resistors == 0 && zone.rest != "closed") return std::optional<Limit>{};
     if (*zone.resistors > 0 && (!zone.eol_ohm || !zone.tolerance_pct)) return std::optional<Limit>{};
