@@ -33,7 +33,8 @@ private slots:
         QFETCH(int, count);
         const auto bytes = base::readFile(PROOFWALK_SOURCE "/tests/reference/preferred-values.csv").value();
         std::set<std::int64_t> hundredths;
-        for (const auto& row : base::readCsv(bytes, "preferred-values.csv").value().rows)
+        const auto table = base::readCsv(bytes, "preferred-values.csv").value();
+        for (const auto& row : table.rows)
             if (row.cells[1] == name.toStdString()) {
                 auto value = base::parseDecimal(row.cells[3]).value();
                 for (; value.exponent > -2; --value.exponent) value.mantissa *= 10;

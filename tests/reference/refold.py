@@ -11,7 +11,6 @@ Python 3.11, standard library only. It reads the record and nothing else: no clo
 The page's rule stands in the comment before the code that follows it; EVENTS.md is quoted where it says "EVENTS".
 """
 import csv
-import hashlib
 import io
 import json
 import math
@@ -23,191 +22,18 @@ from decimal import Context, Decimal, Inexact, setcontext
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parent))
-from p256 import signature_holds  # noqa: E402
+from record import Record, Unreadable, read_json  # noqa: E402
 
 # Exact arithmetic: anything that would have to be rounded raises.
 setcontext(Context(prec=80, traps=[Inexact]))
 
-INT_LIMIT = 2**53 - 1
 PROOFS = ("input", "response", "output", "received")
 # EVENTS, "Verdict of a device": worst first.
 ORDER = ("fail", "retest", "too-close", "no-access", "running", "to-do", "pass", "n/a")
 
 
-class Unreadable(Exception):
-    """The record cannot be judged at all."""
-
-
 def worst(verdicts):
     return min(verdicts, key=ORDER.index)
-
-
-# --- JSON ------------------------------------------------------------------------------------------------------------
-
-def canonical(value):
-    """RFC 8785 for what the record may hold: integers, strings, booleans, arrays, objects with ASCII keys."""
-    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False).encode("utf-8")
-
-
-def read_json(line):
-    """Strictly: no float, no null, no key twice, no integer beyond +-(2^53-1), only the canonical form."""
-    def refuse(text):
-        raise ValueError(f"a number the record may not hold: {text}")
-
-    def integer(text):
-        number = int(text)
-        return number if abs(number) <= INT_LIMIT else refuse(text)
-
-    def members(pairs):
-        if len({key for key, _ in pairs}) != len(pairs):
-            raise ValueError("a key twice")
-        if any(not key.isascii() for key, _ in pairs):
-            raise ValueError("a key that is not ASCII")
-        return dict(pairs)
-
-    def no_null(value):
-        if value is None:
-            raise ValueError("a null")
-        for part in value if isinstance(value, list) else value.values() if isinstance(value, dict) else ():
-            no_null(part)
-
-    value = json.loads(line.decode("utf-8"), parse_float=refuse, parse_int=integer, parse_constant=refuse,
-                       object_pairs_hook=members)
-    no_null(value)
-    if canonical(value) != line:
-        raise ValueError("not in canonical form")
-    return value
-
-
-def sha256(data):
-    return hashlib.sha256(data).hexdigest()
-
-
-# --- The record ------------------------------------------------------------------------------------------------------
-
-class Event:
-    def __init__(self, text):
-        members = read_json(text)
-        if members.get("alg") != "sha256":
-            raise ValueError(f"an unknown algorithm: {members.get('alg')}")
-        wanted = {"alg", "v", "job", "chain", "n", "prev", "seen", "stamp", "utc", "offset_min", "kind", "body"}
-        if set(members) != wanted:
-            raise ValueError(f"members of an event: {sorted(set(members) ^ wanted)}")
-        self.v, self.job, self.chain, self.n = (members[key] for key in ("v", "job", "chain", "n"))
-        self.prev, self.seen, self.stamp = members["prev"], members["seen"], tuple(members["stamp"])
-        self.utc, self.kind, self.body = members["utc"], members["kind"], members["body"]
-        if self.n < 1 or (self.n == 1) != (self.prev == ""):
-            raise ValueError("n and prev do not agree")
-        if [head[0] for head in self.seen] != sorted({head[0] for head in self.seen} - {self.chain}):
-            raise ValueError("seen is not sorted by chain, each other chain once")
-        self.hash = sha256(text)
-        self.clock = {}  # chain -> the highest number this event has seen there
-
-    def has_seen(self, other):
-        return self.clock.get(other.chain, 0) >= other.n
-
-
-class Record:
-    """The lines of record.jsonl, every hash checked. `problems` holds all that is wrong, in the order found."""
-
-    def __init__(self, data):
-        self.problems, self.contents, self.events, self.heads = [], {}, [], []
-        lines = data.split(b"\n")
-        if lines[-1] != b"":
-            self.problems.append("the last line is not ended")
-        first = read_json(lines[0])
-        if first.get("format") != "proofwalk/record/1":
-            raise Unreadable(f"an unknown format: {first.get('format')}")
-        self.job = first["job"]
-        for number, line in enumerate(lines[1:], 2):
-            if line:
-                try:
-                    self.take(line, read_json(line))
-                except (ValueError, KeyError, TypeError, IndexError, AttributeError) as error:
-                    self.problems.append(f"line {number}: {error}")
-        self.check_chains()
-
-    def take(self, line, members):
-        if "content" in members:
-            data = members["content"].encode("utf-8")
-            if sha256(data) != members["hash"]:
-                raise ValueError(f"content does not match its hash {members['hash']}")
-            self.contents[members["hash"]] = data
-        elif "commitment" in members:
-            # A commitment is SHA-256 over the RFC 8785 array ["proofwalk/private/1", salt, value].
-            sealed = sha256(canonical(["proofwalk/private/1", members["salt"], members["value"]]))
-            if sealed != members["commitment"]:
-                raise ValueError(f"private value does not match its commitment {members['commitment']}")
-        elif "signature" in members:
-            self.heads.append(members)
-        else:
-            self.events.append(Event(line))
-
-    def check_chains(self):
-        """Chain by chain: nothing from a fork on, nor after a gap or break, is judged. The rest is `sound`."""
-        chains = defaultdict(list)
-        for event in self.events:
-            chains[event.chain].append(event)
-        self.sound = []
-        for chain, events in sorted(chains.items()):
-            self.sound += self.sound_part(chain, sorted(events, key=lambda event: event.n))
-        self.by_hash = {event.hash: event for event in self.events}
-        self.find_what_was_seen()
-
-    def sound_part(self, chain, events):
-        sound = []
-        for place, event in enumerate(events):
-            twice = place + 1 < len(events) and events[place + 1].n == event.n
-            before = sound[-1] if sound else None
-            wrong = ("is of another job" if event.job != self.job else
-                     "stands there twice" if twice else
-                     "comes after a gap" if event.n != len(sound) + 1 else
-                     "does not name the one before" if event.prev != (before.hash if before else "") else None)
-            if wrong:
-                self.problems.append(f"event {event.n} of chain {chain} {wrong}")
-                break
-            if before and event.stamp <= before.stamp:
-                self.problems.append(f"event {event.n} of chain {chain}: its stamp went back")
-            sound.append(event)
-        key = sound[0].body.get("key") if sound else None
-        heads = [head for head in self.heads if head["chain"] == chain]
-        if not heads or not key:
-            self.problems.append(f"chain {chain} has no key or no signed head")
-        for head in heads:
-            text = "".join(f"{part}\n" for part in ("proofwalk/head/1", self.job, chain, head["n"], head["hash"]))
-            if (head["n"], head["hash"]) != (events[-1].n, events[-1].hash):
-                self.problems.append(f"the signed head of chain {chain} is not its last event")
-            if key and not signature_holds(bytes.fromhex(key), text.encode(), bytes.fromhex(head["signature"])):
-                self.problems.append(f"the signature of chain {chain} does not verify")
-        return sound
-
-    def find_what_was_seen(self):
-        """EVENTS, "Seen": of one chain and a lower number; or through a head that this event, or an earlier one of its
-        chain, names. The clock of an event is what the named ones are or have seen, joined."""
-        done, waiting = set(), list(self.events)
-        self.order = []  # every event after all it has seen
-        while waiting:
-            later = []
-            for event in waiting:
-                named = [self.by_hash.get(head[2]) for head in event.seen] + [self.by_hash.get(event.prev)]
-                named = [other for other in named if other]
-                if any(other.hash not in done for other in named):
-                    later.append(event)
-                    continue
-                for chain, n, hash_ in event.seen:
-                    head = self.by_hash.get(hash_)
-                    if not head or (head.chain, head.n) != (chain, n):
-                        self.problems.append(f"event {event.n} of chain {event.chain} saw a head that is not there")
-                for other in named:
-                    for chain, n in {**other.clock, other.chain: other.n}.items():
-                        event.clock[chain] = max(event.clock.get(chain, 0), n)
-                done.add(event.hash)
-                self.order.append(event)
-            if len(later) == len(waiting):
-                raise Unreadable("events that have seen each other")
-            waiting = later
-        judged = {event.hash for event in self.sound}
-        self.order = [event for event in self.order if event.hash in judged]
 
 
 # --- Quantities ------------------------------------------------------------------------------------------------------

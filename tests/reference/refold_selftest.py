@@ -9,6 +9,7 @@ sheets, events, hashes, commitments and signatures are made in this file.
 """
 import hashlib
 import json
+import re
 import sys
 import unittest
 from pathlib import Path
@@ -17,6 +18,7 @@ sys.path.insert(0, str(Path(__file__).parent))
 sys.dont_write_bytecode = True
 import compare  # noqa: E402
 import p256  # noqa: E402
+import record  # noqa: E402
 import refold  # noqa: E402
 
 # RFC 6979, A.2.5: the key of the P-256 examples, and its signature over "sample" with SHA-256.
@@ -105,7 +107,7 @@ class Walk:
     def lines(self):
         yield canonical({"format": "proofwalk/record/1", "job": self.job})
         for hash_, text in sorted(self.contents.items()):
-            yield canonical({"hash": hash_, "content": text})
+            yield canonical({"content": hash_, "text": text})
         yield canonical({"commitment": sealed()["private"], "salt": "00" * 16, "value": "because"})
         for _, events in sorted(self.chains.items(), key=lambda item: name_id(item[0])):
             yield from (text for text, _ in events)
@@ -711,19 +713,51 @@ class Soundness(Case):
         self.walk.answer("a", ALARMS, "as-planned")
         forged = self.walk.bytes().replace(b"not-as-planned", b"as-planned")
         self.assertEqual(len(self.problems(forged)), 1)
+        # "sound up to the event before ... one that its follower names otherwise": neither is judged.
         found = {each["name"]: each["verdict"] for each in refold.refold(forged)["devices"][0]["steps"]}
-        self.assertEqual(found["alarms"], "to-do")  # what comes after the break is not judged
+        self.assertEqual((found["opens"], found["alarms"]), ("to-do", "to-do"))
 
     def test_the_last_event_changed_is_told_by_its_signed_head(self):
         self.walk.answer("a", OPENS, "not-as-planned")
-        self.assertTrue(self.problems(self.walk.bytes().replace(b"not-as-planned", b"as-planned")))
+        answer = refold.refold(self.walk.bytes().replace(b"not-as-planned", b"as-planned"))
+        self.assertTrue(answer["problems"])
+        self.assertEqual(answer["devices"][0]["steps"][0]["verdict"], "to-do")
+
+    def test_the_pages_worked_examples(self):
+        # core/journal/FORMAT.md, whose figures its own test has from sha256sum and openssl.
+        page = (Path(__file__).parents[2] / "core/journal/FORMAT.md").read_text()
+        quoted = re.findall(r"printf '%s' '(.*)' [|] sha256sum\n```\n```output\n(\w{64})", page)
+        self.assertEqual(len(quoted), 2)
+        for text, digest in quoted:
+            self.assertEqual(record.sha256(record.canonical(record.read_json(text.encode()))), digest)
+        key, signature = re.findall(r"printf '%s' (\w+) [|] tr", page)
+        head = re.search(r"printf '%s\\n' (proofwalk/head/1 .*?) [|]", page)[1].replace(" ", "\n") + "\n"
+        self.assertTrue(p256.signature_holds(bytes.fromhex(key), head.encode(), bytes.fromhex(signature)))
+
+    def test_lines_out_of_order(self):
+        lines = self.walk.bytes().split(b"\n")
+        lines[1], lines[2] = lines[2], lines[1]
+        self.assertIn("order", self.problems(b"\n".join(lines))[0])
+
+    def test_who_has_seen_a_fork_is_judged_all_the_same(self):
+        # "all other chains are not touched by it": b saw one of the two and answered.
+        self.prove("opens")
+        seen = self.walk.answer("a", ALARMS, "as-planned")
+        self.walk.answer("b", COVER, "as-planned", [seen])
+        lines = self.walk.bytes().split(b"\n")
+        place = next(i for i, line in enumerate(lines) if b'"alarms"' in line and b'"kind":"answer"' in line)
+        twins = [lines[place], lines[place].replace(b"as-planned", b"started")]
+        twins.sort(key=lambda line: hashlib.sha256(line).hexdigest())
+        answer = refold.refold(b"\n".join(lines[:place] + twins + lines[place + 1:]))
+        found = {each["name"]: each["verdict"] for each in answer["devices"][0]["steps"]}
+        self.assertEqual((found["opens"], found["cover"], found["alarms"]), ("pass", "pass", "to-do"))
 
     def test_a_head_signed_by_another_key(self):
         lines = self.walk.bytes().split(b"\n")
         head = json.loads(lines[-2])
         head["signature"] = sign(b"something else").hex()
         self.assertIn("does not verify", self.problems(b"\n".join(lines[:-2] + [canonical(head).encode(), b""]))[0])
-        self.assertIn("no signed head", self.problems(b"\n".join(lines[:-2] + [b""]))[0])
+        self.assertIn("has 0 signed heads", self.problems(b"\n".join(lines[:-2] + [b""]))[0])
 
     def test_a_head_that_is_not_there_and_a_stamp_that_went_back(self):
         self.walk.say("a", "note", {"words": sealed()}, [[name_id("z"), 3, "0" * 64]])
@@ -731,7 +765,7 @@ class Soundness(Case):
         self.walk = Walk(house(), FILES)
         self.walk.clock = 50
         self.prove("opens")
-        self.assertIn("stamp went back", self.walk.fold()["problems"][0])
+        self.assertIn("a stamp that went back", self.walk.fold()["problems"][0])
 
     def test_an_event_of_another_job(self):
         self.walk.job = name_id("another job")
@@ -746,8 +780,9 @@ class Soundness(Case):
         self.walk.answer("a", ALARMS, "as-planned")
         lines = self.walk.bytes().split(b"\n")
         place = next(i for i, line in enumerate(lines) if b'"alarms"' in line and b'"kind":"answer"' in line)
-        twin = lines[place].replace(b"as-planned", b"started")
-        answer = refold.refold(b"\n".join(lines[:place + 1] + [twin] + lines[place + 1:]))
+        twins = [lines[place], lines[place].replace(b"as-planned", b"started")]
+        twins.sort(key=lambda line: hashlib.sha256(line).hexdigest())
+        answer = refold.refold(b"\n".join(lines[:place] + twins + lines[place + 1:]))
         found = {each["name"]: each["verdict"] for each in answer["devices"][0]["steps"]}
         self.assertEqual((found["opens"], found["cover"], found["alarms"]), ("pass", "pass", "to-do"))
         self.assertTrue(answer["problems"])
@@ -778,7 +813,7 @@ class Soundness(Case):
         for line in (b'{"a":1.0}', b'{"a":null}', b'{"a":1,"a":1}', b'{"b":1,"a":1}', b'{"a": 1}',
                      b'{"a":9007199254740992}', b'{"a":-0}', b'{"a":1e3}', b'{"a":[null]}'):
             with self.subTest(line=line), self.assertRaises(ValueError):
-                refold.read_json(line)
+                record.read_json(line)
 
 
 class Comparing(Case):
