@@ -88,11 +88,11 @@ Result<Unsealed> appendUpdate(std::string_view pdf, const SignatureWords& words)
 {
     auto parsed = openPdf(pdf);
     if (!parsed) return passOn(parsed);
-    const auto previousTable = tableOffset(pdf);
-    if (!previousTable) return failure("seal.cut-short", "");
     try {
         auto field = findField(**parsed, words.field);
         if (!field) return passOn(field);
+        const auto previousTable = tableOffset(pdf);
+        if (!previousTable) return failure("seal.cut-short", "");
         return withUpdate(pdf, words, *field, (*parsed)->getTrailer(), *previousTable);
     } catch (const std::exception& problem) {
         return failure("seal.syntax", "", {{"detail", std::string(problem.what())}});

@@ -160,9 +160,9 @@ Result<void> addField(QPDF& pdf, const SignaturePlace& place)
     field.replaceKey("/AP", looks);
 
     Handle notes = page.getKey("/Annots");
-    if (!notes.isArray()) notes = Handle::newArray();
-    notes.appendItem(field);
-    page.replaceKey("/Annots", notes);
+    auto all = notes.isArray() ? notes.getArrayAsVector() : std::vector<Handle>();
+    all.push_back(field);
+    page.replaceKey("/Annots", Handle::newArray(all)); // a list of this page's own, whomever the old one belonged to
     Handle form = Handle::parse("<< /SigFlags 3 >>");
     form.replaceKey("/Fields", Handle::newArray(std::vector<Handle>{field}));
     pdf.getRoot().replaceKey("/AcroForm", pdf.makeIndirectObject(form));

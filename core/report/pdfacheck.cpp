@@ -21,15 +21,15 @@ void checkHeader(std::string_view bytes, Problems& problems)
     const auto high = [](char c) { return static_cast<unsigned char>(c) > 127; };
     const std::string_view comment = bytes.substr(0, std::min<std::size_t>(bytes.size(), 14));
     if (!comment.starts_with("%PDF-1.7\n%") || !std::ranges::all_of(comment.substr(10), high) || comment.size() != 14)
-        problems.add("header", "");
+        problems.add("seal.pdfa-header", "");
 }
 
 void checkTrailer(QPDFObjectHandle trailer, Problems& problems)
 {
-    if (trailer.hasKey("/Encrypt")) problems.add("encrypted", "");
+    if (trailer.hasKey("/Encrypt")) problems.add("seal.pdfa-encrypted", "");
     QPDFObjectHandle id = trailer.getKey("/ID");
     if (!id.isArray() || id.getArrayNItems() != 2 || !id.getArrayItem(0).isString() || !id.getArrayItem(1).isString())
-        problems.add("id", "");
+        problems.add("seal.pdfa-id", "");
 }
 
 /// What the information dictionary says must be what the XMP says, in its own way of writing times.
@@ -46,11 +46,11 @@ void checkFacts(QPDFObjectHandle info, const std::string& packet, Problems& prob
         std::string wanted = xmpText(packet, element).value_or("");
         if (std::string_view(key).ends_with("Date")) {
             const auto time = base::parseTime(wanted);
-            if (!time) problems.add("facts", "", {{"key", key}, {"found", wanted}, {"wanted", "RFC 3339"}});
+            if (!time) problems.add("seal.pdfa-facts", "", {{"key", key}, {"found", wanted}, {"wanted", "RFC 3339"}});
             wanted = time ? pdfTime(*time) : std::string();
         }
         if (said != wanted || said.empty())
-            problems.add("facts", "", {{"key", key}, {"found", said}, {"wanted", wanted}});
+            problems.add("seal.pdfa-facts", "", {{"key", key}, {"found", said}, {"wanted", wanted}});
     }
 }
 
@@ -61,9 +61,9 @@ void checkMetadata(QPDF& pdf, Problems& problems)
     const auto packet = unpacked(stream, packetLimit);
     if (!packet || nameAt(*dictionary, "/Type") != "/Metadata" || nameAt(*dictionary, "/Subtype") != "/XML"
         || dictionary->hasKey("/Filter"))
-        return problems.add("metadata", placeOf(stream));
+        return problems.add("seal.pdfa-metadata", placeOf(stream));
     if (xmpText(*packet, "pdfaid:part") != "3" || xmpText(*packet, "pdfaid:conformance") != "B")
-        problems.add("part", placeOf(stream));
+        problems.add("seal.pdfa-part", placeOf(stream));
     checkFacts(pdf.getTrailer().getKey("/Info"), *packet, problems);
 }
 
@@ -77,26 +77,26 @@ int componentsOf(std::string_view profile)
 void checkIntent(QPDFObjectHandle root, Problems& problems)
 {
     QPDFObjectHandle intents = root.getKey("/OutputIntents");
-    if (!intents.isArray() || intents.getArrayNItems() != 1) return problems.add("intent", "");
+    if (!intents.isArray() || intents.getArrayNItems() != 1) return problems.add("seal.pdfa-intent", "");
     QPDFObjectHandle intent = intents.getArrayItem(0);
     if (nameAt(intent, "/S") != "/GTS_PDFA1" || !textAt(intent, "/OutputConditionIdentifier"))
-        return problems.add("intent", "");
+        return problems.add("seal.pdfa-intent", "");
     QPDFObjectHandle stream = intent.getKey("/DestOutputProfile");
     const auto profile = unpacked(stream, profileLimit);
-    if (!profile) return problems.add("profile", placeOf(stream));
+    if (!profile) return problems.add("seal.pdfa-profile", placeOf(stream));
     QPDFObjectHandle n = stream.getDict().getKey("/N");
     const int components = componentsOf(*profile);
-    if (components == 0 || !n.isInteger() || n.getIntValue() != components) problems.add("profile", placeOf(stream));
+    if (components == 0 || !n.isInteger() || n.getIntValue() != components) problems.add("seal.pdfa-profile", placeOf(stream));
 }
 
 void checkForm(QPDFObjectHandle root, Problems& problems)
 {
     QPDFObjectHandle form = root.getKey("/AcroForm");
     if (!form.isDictionary()) return;
-    if (form.hasKey("/XFA")) problems.add("form", "", {{"found", "/XFA"}});
+    if (form.hasKey("/XFA")) problems.add("seal.pdfa-form", "", {{"found", "/XFA"}});
     QPDFObjectHandle need = form.getKey("/NeedAppearances");
     if (!need.isNull() && !(need.isBool() && !need.getBoolValue()))
-        problems.add("form", "", {{"found", "/NeedAppearances"}});
+        problems.add("seal.pdfa-form", "", {{"found", "/NeedAppearances"}});
 }
 
 /// Each file specification must be named by the catalogue's /AF, or the attachment belongs to nothing.
@@ -108,7 +108,7 @@ void checkAssociated(QPDF& pdf, Problems& problems)
         associated.insert(list.getArrayItem(i).getObjGen());
     for (QPDFObjectHandle object : pdf.getAllObjects()) {
         if (nameAt(object, "/Type") == "/Filespec" && !associated.contains(object.getObjGen()))
-            problems.add("attachment", placeOf(object), {{"found", "/AF"}});
+            problems.add("seal.pdfa-attachment", placeOf(object), {{"found", "/AF"}});
     }
 }
 

@@ -26,7 +26,7 @@ void checkDescriptor(QPDFObjectHandle font, QPDFObjectHandle descriptor, const s
 {
     const std::string name = nameAt(font, "/BaseFont");
     const auto missing = [&](const char* part) {
-        problems.add("font", where, {{"font", name}, {"part", part}});
+        problems.add("seal.pdfa-font", where, {{"font", name}, {"part", part}});
     };
     if (!descriptor.isDictionary()) return missing("/FontDescriptor");
     if (!isStreamAt(descriptor, "/FontFile") && !isStreamAt(descriptor, "/FontFile2")
@@ -42,21 +42,21 @@ void checkFont(QPDFObjectHandle font, const std::string& where, Problems& proble
     const std::string kind = nameAt(font, "/Subtype"), name = nameAt(font, "/BaseFont");
     if (kind == "/Type3" || kind.starts_with("/CIDFont")) return;
     if (kind != "/Type0") return checkDescriptor(font, font.getKey("/FontDescriptor"), where, problems);
-    if (!isStreamAt(font, "/ToUnicode")) problems.add("font", where, {{"font", name}, {"part", "/ToUnicode"}});
+    if (!isStreamAt(font, "/ToUnicode")) problems.add("seal.pdfa-font", where, {{"font", name}, {"part", "/ToUnicode"}});
     QPDFObjectHandle descendants = font.getKey("/DescendantFonts");
     if (!descendants.isArray() || descendants.getArrayNItems() != 1 || !descendants.getArrayItem(0).isDictionary())
-        return problems.add("font", where, {{"font", name}, {"part", "/DescendantFonts"}});
+        return problems.add("seal.pdfa-font", where, {{"font", name}, {"part", "/DescendantFonts"}});
     QPDFObjectHandle descendant = descendants.getArrayItem(0);
-    if (nameAt(descendant, "/BaseFont") != name) problems.add("font", where, {{"font", name}, {"part", "/BaseFont"}});
+    if (nameAt(descendant, "/BaseFont") != name) problems.add("seal.pdfa-font", where, {{"font", name}, {"part", "/BaseFont"}});
     checkDescriptor(descendant, descendant.getKey("/FontDescriptor"), where, problems);
 }
 
 void checkActions(QPDFObjectHandle dictionary, const std::string& where, Problems& problems)
 {
     const std::string kind = nameAt(dictionary, "/S");
-    if (std::ranges::find(actions, kind) != actions.end()) problems.add("action", where, {{"found", kind}});
+    if (std::ranges::find(actions, kind) != actions.end()) problems.add("seal.pdfa-action", where, {{"found", kind}});
     for (const char* key : {"/AA", "/OpenAction", "/JS", "/JavaScript"}) {
-        if (dictionary.hasKey(key)) problems.add("action", where, {{"found", key}});
+        if (dictionary.hasKey(key)) problems.add("seal.pdfa-action", where, {{"found", key}});
     }
 }
 
@@ -64,26 +64,26 @@ void checkFilter(QPDFObjectHandle filter, const std::string& where, Problems& pr
 {
     if (!filter.isName()) return;
     for (const char* bad : {"/LZWDecode", "/LZW", "/Crypt"}) {
-        if (filter.getName() == bad) problems.add("stream", where, {{"found", bad}});
+        if (filter.getName() == bad) problems.add("seal.pdfa-stream", where, {{"found", bad}});
     }
 }
 
 void checkStream(QPDFObjectHandle dictionary, const std::string& where, Problems& problems)
 {
     for (const char* key : {"/F", "/FFilter", "/FDecodeParms"}) {
-        if (dictionary.hasKey(key)) problems.add("stream", where, {{"found", key}});
+        if (dictionary.hasKey(key)) problems.add("seal.pdfa-stream", where, {{"found", key}});
     }
     QPDFObjectHandle filter = dictionary.getKey("/Filter");
     checkFilter(filter, where, problems);
     for (int i = 0; filter.isArray() && i < filter.getArrayNItems(); ++i)
         checkFilter(filter.getArrayItem(i), where, problems);
     QPDFObjectHandle smooth = dictionary.getKey("/Interpolate");
-    if (smooth.isBool() && smooth.getBoolValue()) problems.add("image", where, {{"found", "/Interpolate"}});
+    if (smooth.isBool() && smooth.getBoolValue()) problems.add("seal.pdfa-image", where, {{"found", "/Interpolate"}});
     for (const char* key : {"/Alternates", "/OPI", "/Ref", "/PS"}) {
-        if (dictionary.hasKey(key)) problems.add("image", where, {{"found", key}});
+        if (dictionary.hasKey(key)) problems.add("seal.pdfa-image", where, {{"found", key}});
     }
     if (nameAt(dictionary, "/Type") == "/EmbeddedFile" && nameAt(dictionary, "/Subtype").empty())
-        problems.add("attachment", where, {{"found", "/Subtype"}});
+        problems.add("seal.pdfa-attachment", where, {{"found", "/Subtype"}});
 }
 
 bool hasArea(QPDFObjectHandle box)
@@ -94,7 +94,7 @@ bool hasArea(QPDFObjectHandle box)
 
 void checkAnnotation(QPDFObjectHandle note, const std::string& where, Problems& problems)
 {
-    const auto bad = [&](const char* key) { problems.add("annotation", where, {{"found", key}}); };
+    const auto bad = [&](const char* key) { problems.add("seal.pdfa-annotation", where, {{"found", key}}); };
     const std::string kind = nameAt(note, "/Subtype");
     if (kind == "/Popup") return;
     QPDFObjectHandle flags = note.getKey("/F");
@@ -109,11 +109,11 @@ void checkAnnotation(QPDFObjectHandle note, const std::string& where, Problems& 
 void checkFilespec(QPDFObjectHandle spec, const std::string& where, Problems& problems)
 {
     for (const char* key : {"/F", "/UF"}) {
-        if (!textAt(spec, key)) problems.add("attachment", where, {{"found", key}});
+        if (!textAt(spec, key)) problems.add("seal.pdfa-attachment", where, {{"found", key}});
     }
-    if (nameAt(spec, "/AFRelationship").empty()) problems.add("attachment", where, {{"found", "/AFRelationship"}});
+    if (nameAt(spec, "/AFRelationship").empty()) problems.add("seal.pdfa-attachment", where, {{"found", "/AFRelationship"}});
     QPDFObjectHandle files = spec.getKey("/EF");
-    if (!files.isDictionary() || !isStreamAt(files, "/F")) problems.add("attachment", where, {{"found", "/EF"}});
+    if (!files.isDictionary() || !isStreamAt(files, "/F")) problems.add("seal.pdfa-attachment", where, {{"found", "/EF"}});
 }
 
 void checkDictionary(QPDFObjectHandle dictionary, const std::string& where, Problems& problems)
@@ -134,7 +134,7 @@ std::string placeOf(QPDFObjectHandle object)
 
 void checkParts(QPDFObjectHandle object, const std::string& where, Problems& problems, int depth)
 {
-    if (depth > depthLimit) return problems.add("stream", where, {{"found", "nesting"}});
+    if (depth > depthLimit) return problems.add("seal.pdfa-stream", where, {{"found", "nesting"}});
     if (object.isStream()) checkStream(object.getDict(), where, problems);
     const auto inside = [&](QPDFObjectHandle child) {
         if (!child.isIndirect()) checkParts(child, where, problems, depth + 1);

@@ -14,10 +14,9 @@ namespace proofwalk::report {
 /// Collects what was found.
 class Problems {
 public:
-    /// `rule` without "seal.pdfa-".
-    void add(const std::string& rule, std::string where, std::vector<Argument> arguments = {})
+    void add(std::string code, std::string where, std::vector<Argument> arguments = {})
     {
-        m_found.push_back({"seal.pdfa-" + rule, std::move(where), std::move(arguments)});
+        m_found.push_back({std::move(code), std::move(where), std::move(arguments)});
     }
     std::vector<Error> take() { return std::move(m_found); }
 
