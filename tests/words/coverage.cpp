@@ -125,7 +125,7 @@ private slots:
         std::string all;
         for (const auto& [name, text] : sources()) all += text;
         const words::Book book = english();
-        const std::regex braces("\\{([^}]*)\\}");
+        const std::regex braces("\\{([a-z_]+)\\}");
         for (const std::string& code : book.codes()) {
             const std::string sentence = book.sentence({code, "w", {}});
             for (auto match = std::sregex_iterator(sentence.begin(), sentence.end(), braces);
