@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is derived, that each derived cell is named and listed, and that what is not clear stays blank.
 #include "core/plan/derive.h"
+#include "core/words/words.h"
 #include "tests/plan/folder.h"
 
 #include <QTest>
 
 #include <algorithm>
+#include <set>
 
 using namespace proofwalk;
 using test::argument;
@@ -25,6 +27,7 @@ private slots:
     void sameInEveryRowIsOneAssumption();
     void accountOfTheSite();
     void feedOfTwoWireHeads();
+    void everyAssumptionHasWords();
 };
 
 namespace {
@@ -187,6 +190,36 @@ void Derive::feedOfTwoWireHeads()
     QCOMPARE(plan->findZone("2")->feed, "loop"); // a resistor stands in a loop
     QCOMPARE(plan->findZone("3")->feed, "");     // may be radio: nobody said
     QCOMPARE(plan->findZone("3")->rest, "");
+}
+
+// A plan that says as little as it may in every file.
+void Derive::everyAssumptionHasWords()
+{
+    const auto book = words::Book::open(PROOFWALK_SOURCE "/core/words/english");
+    QVERIFY(book);
+    std::set<std::string> codes;
+    const std::string devices = "kind,zone,floor,room\nsmoke-four-wire,1,ground,\ncontact-surface,2,,hall\n";
+    for (const auto& plan : {PlanFolder({{"devices.csv", devices}, {"site.csv", "field,value\naccount,4711\n"}}).read(),
+                             PlanFolder({{"devices.csv", devices},
+                                         {"zones.csv", "zone,eol_ohm\n1,\n2,4700\n"},
+                                         {"modes.csv", "mode\naway\n"},
+                                         {"effects.csv", "cause,effect\nzone:1,D02\n"},
+                                         {"power.csv", "supply\nmain\n"}})
+                                 .read()}) {
+        QVERIFY(plan);
+        for (const auto& each : plan->assumptions) {
+            codes.insert(each.code);
+            const auto sentence = book->sentence({each.code, each.where, each.arguments});
+            QVERIFY2(book->has(each.code) && !sentence.contains('{'), sentence.c_str());
+        }
+    }
+    // As many as derive() and the blank truths can make.
+    QCOMPARE(codes, (std::set<std::string>{"plan.assumed-account", "plan.assumed-area", "plan.assumed-areas", "plan.assumed-delay",
+                                           "plan.assumed-derating", "plan.assumed-feed", "plan.assumed-floor",
+                                           "plan.assumed-in-mode", "plan.assumed-latching", "plan.assumed-live-in",
+                                           "plan.assumed-mode", "plan.assumed-public-access", "plan.assumed-purpose",
+                                           "plan.assumed-reporting", "plan.assumed-rest", "plan.assumed-sounding",
+                                           "plan.assumed-tag", "plan.assumed-zone"}));
 }
 
 QTEST_GUILESS_MAIN(Derive)
