@@ -71,6 +71,21 @@ bool saysItIsADatabase(const Database& database)
     return std::string_view(magic.data(), magic.size()) == std::string_view("SQLite format 3\0", 16);
 }
 
+/// Whether pages are missing at the end. SQLite itself lets half a last page pass until it is needed. With a log beside it
+/// the file may be shorter than it will be.
+bool isCutShort(Database& database, const std::filesystem::path& file)
+{
+    std::int64_t size_bytes = 0, count = 0;
+    if (database.value("PRAGMA page_size", size_bytes) != SQLITE_ROW
+        || database.value("PRAGMA page_count", count) != SQLITE_ROW)
+        return false; // told by whatever is asked next
+    std::error_code none;
+    const auto log_bytes = std::filesystem::file_size(file.string() + "-wal", none);
+    if (!none && log_bytes > 0) return false;
+    const auto bytes = std::filesystem::file_size(file, none);
+    return !none && bytes < static_cast<std::uintmax_t>(size_bytes * count);
+}
+
 Result<std::string> schemaText(Database& database, const std::filesystem::path& file)
 {
     std::string text;
@@ -94,6 +109,12 @@ const std::string& ownSchema()
     return schema;
 }
 
+bool isOutOfSpace(const Database& database, int code)
+{
+    const int system = database.systemError();
+    return (code & 0xff) == SQLITE_FULL || ((code & 0xff) == SQLITE_IOERR && (system == ENOSPC || system == EDQUOT));
+}
+
 } // namespace
 
 Error readProblem(const Database& database, int code, const std::filesystem::path& file)
@@ -102,6 +123,7 @@ Error readProblem(const Database& database, int code, const std::filesystem::pat
         return Error{std::string(what), file.string(), {{"detail", database.problem()}}};
     };
     if (code == SQLITE_IOERR_SHORT_READ) return told("journal.damaged");
+    if (isOutOfSpace(database, code)) return {"journal.full", file.string(), {}}; // of the index beside the file
     switch (code & 0xff) {
     case SQLITE_NOTADB:
         if (!saysItIsADatabase(database)) return {"journal.foreign", file.string(), {}};
@@ -120,8 +142,7 @@ Error readProblem(const Database& database, int code, const std::filesystem::pat
 Error writeProblem(const Database& database, int code, const std::filesystem::path& file)
 {
     const int primary = code & 0xff;
-    const bool noSpace = primary == SQLITE_IOERR && (database.systemError() == ENOSPC || database.systemError() == EDQUOT);
-    if (primary == SQLITE_FULL || noSpace) return {"journal.full", file.string(), {}};
+    if (isOutOfSpace(database, code)) return {"journal.full", file.string(), {}};
     if (primary == SQLITE_BUSY || primary == SQLITE_LOCKED) return {"journal.in-use", file.string(), {}};
     return {"journal.unwritable", file.string(), {{"detail", database.problem()}}};
 }
@@ -170,6 +191,7 @@ Result<void> checkForm(Database& database, const std::filesystem::path& file)
     if (version > formatVersion)
         return failure("journal.newer", file.string(), {{"found", version}, {"known", formatVersion}});
     if (version < formatVersion) return damaged(file, "user_version " + std::to_string(version));
+    if (isCutShort(database, file)) return damaged(file, "cut short");
     auto schema = schemaText(database, file);
     if (!schema) return passOn(schema);
     if (*schema != ownSchema()) return damaged(file, "sqlite_schema");

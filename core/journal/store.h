@@ -42,7 +42,7 @@ Result<Record> loadRecord(Database& database, const std::filesystem::path& file)
 Result<std::vector<Event>> loadLastEvents(Database& database, const std::filesystem::path& file);
 
 /// What a code of SQLite means when reading: journal.foreign; journal.damaged {detail}; journal.in-use;
-/// journal.read-only {detail}; file.unreadable {detail}.
+/// journal.read-only {detail}; journal.full; file.unreadable {detail}.
 Error readProblem(const Database& database, int code, const std::filesystem::path& file);
 /// And when writing: journal.full; journal.in-use; journal.unwritable {detail}.
 Error writeProblem(const Database& database, int code, const std::filesystem::path& file);
