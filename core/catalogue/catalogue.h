@@ -62,7 +62,7 @@ struct RuleSet {
 class Catalogue {
 public:
     /// Reads strictly: an unknown key, a missing one, a wrong type or word is an error with file and line.
-    /// Errors: catalogue.syntax {detail}; catalogue.format {found}; catalogue.file-name {found}; catalogue.part-name
+    /// Errors: catalogue.syntax {detail}; catalogue.too-deep; catalogue.format {found}; catalogue.file-name {found}; catalogue.part-name
     /// {found, nearest}; catalogue.key-unknown {found, nearest}; catalogue.key-missing {wanted}; catalogue.key-unsuited
     /// {found, kind}; catalogue.value {key, found, wanted}; catalogue.word {key, found, nearest, wanted};
     /// catalogue.word-twice {key, found}; catalogue.bare-number {found}; base.decimal-form; base.unit-unknown;

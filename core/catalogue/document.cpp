@@ -9,6 +9,24 @@
 namespace proofwalk::catalogue {
 namespace {
 
+// The parser bounds how deep lists and tables nest, but not how many parts a dotted key has; each part is a table
+// inside another, and some ten thousand of them would exhaust the stack. A key cannot go over a line's end.
+constexpr int mostStopsInALine = 100;
+
+/// The first line with more full stops than that; 0 if there is none.
+int lineWithTooManyStops(std::string_view text)
+{
+    int line = 1;
+    int stops = 0;
+    for (const char c : text) {
+        if (c == '.' && ++stops > mostStopsInALine) return line;
+        if (c != '\n') continue;
+        ++line;
+        stops = 0;
+    }
+    return 0;
+}
+
 int lineOf(const toml::node& node) { return std::max(1, static_cast<int>(node.source().begin.line)); }
 
 Result<Node> convert(const toml::node& from, const std::string& file);
@@ -60,6 +78,7 @@ std::string place(const std::string& file, int line) { return fmt::format("{}:{}
 
 Result<Node> parseDocument(std::string_view text, const std::string& file)
 {
+    if (const int line = lineWithTooManyStops(text); line != 0) return failure("catalogue.too-deep", place(file, line));
     // The library as Debian builds it throws; its errors become values here and go no further.
     try {
         return convertTable(toml::parse(text), file);

@@ -36,6 +36,7 @@ std::string_view typeOf(const Node& node);
 std::string place(const std::string& file, int line);
 
 /// Reads a whole file's text; the result is a table. Errors, with `where` = "FILE:LINE": catalogue.syntax {detail};
+/// catalogue.too-deep (over 100 full stops in a line: no sheet needs them, and a key of so many parts is an attack);
 /// catalogue.bare-number {found} (a figure must stand in quotation marks, or 2.50 would become 2.5);
 /// catalogue.value {key, found, wanted} for dates and times.
 Result<Node> parseDocument(std::string_view text, const std::string& file);

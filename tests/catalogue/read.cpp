@@ -103,6 +103,11 @@ void CatalogueRead::refuses_data()
     bad("quotation mark left open", kindPath, with(kind, "\"see\"", "\"see"), "catalogue.syntax", 11);
     bad("key given twice", kindPath, with(kind, "seconds = 7", "seconds = 7\nseconds = 8"), "catalogue.syntax", 15);
     bad("bytes that are not UTF-8", kindPath, with(kind, "Push", "P\xff"), "catalogue.syntax", 15);
+    std::string endless = "a";
+    for (int i = 0; i < 200'000; ++i) endless += ".a";
+    bad("a key of 200,000 parts", kindPath, kind + endless + " = 1\n", "catalogue.too-deep", 18);
+    bad("a header of 200,000 parts", kindPath, kind + "[" + endless + "]\n", "catalogue.too-deep", 18);
+    bad("lists in lists without end", kindPath, kind + "a = " + std::string(200'000, '['), "catalogue.syntax", 18);
     bad("empty file", kindPath, "", "catalogue.key-missing", 1, "wanted", "format");
     bad("format missing", kindPath, with(kind, "format = 1\n", ""), "catalogue.key-missing", 1, "wanted", "format");
     bad("format of tomorrow", kindPath, with(kind, "format = 1", "format = 2"), "catalogue.format", 1, "found", "2");

@@ -187,19 +187,22 @@ void CatalogueSheets::theSevenKindsAreThere()
 void CatalogueSheets::everyKindWiringAndBehaviour()
 {
     int sheets = 0;
+    QStringList problems;
+    const auto note = [&](const Traits& traits, const std::string& what) {
+        if (!what.empty() && problems.size() < 10) problems << QString::fromStdString(describe(traits) + ": " + what);
+    };
     for (const Kind& kind : m_catalogue.kinds())
         forEveryZone(kind, [&](Traits& traits) {
-            if (sheets % 7 == 0) traits.rules = m_catalogue.ruleNames();
-            else traits.rules.clear();
+            // The rules change limits only; now and then is enough.
+            traits.rules = sheets % 7 == 0 ? m_catalogue.ruleNames() : std::vector<std::string>{};
             ++sheets;
             const auto sheet = m_catalogue.compose(traits);
-            if (!sheet)
-                qFatal("%s: %s %s", describe(traits).c_str(), sheet.error().where.c_str(), sheet.error().code.c_str());
+            if (!sheet) return note(traits, sheet.error().where + " " + sheet.error().code);
             if (const std::string what = unserved(*sheet, kind, traits); !what.empty())
-                qFatal("%s: nothing proves %s", describe(traits).c_str(), what.c_str());
-            if (const std::string what = unsound(*sheet, traits); !what.empty())
-                qFatal("%s: %s", describe(traits).c_str(), what.c_str());
+                note(traits, "nothing proves " + what);
+            note(traits, unsound(*sheet, traits));
         });
+    QVERIFY2(problems.isEmpty(), qPrintable(problems.join("\n")));
     QCOMPARE(sheets, static_cast<int>(m_catalogue.kinds().size()) * 6 * 2 * 5 * 10 * 3 * 5 * 2);
 }
 
