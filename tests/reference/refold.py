@@ -386,6 +386,7 @@ class Fold:
         self.not_judged = [event for event in events if event.kind not in KINDS or event.v != 1]
         events = [event for event in events if event.v == 1]
         self.repairs, self.accepts = [], []  # with the steps they name
+        self.blankets = []  # (no-access, step)
         self.named = defaultdict(list)  # step -> its `finding` events
         self.attempts = defaultdict(list)
         for event in events:
@@ -394,6 +395,12 @@ class Fold:
             except (KeyError, TypeError, ValueError, ArithmeticError) as error:
                 self.not_judged.append(event)  # a body that is not as the page tables it
                 record.problems.append(f"event {event.n} of chain {event.chain}: body: {error!r}")
+        # A no-access is an attempt at each of the device's own core steps that had no attempt which still stands, on any
+        # phone: whoever did reach the device is believed.
+        answered = set(self.attempts)
+        for event, key in self.blankets:
+            if key not in answered:
+                self.attempts[key].append(Attempt(event, "no-access"))
         self.decided = {key: self.decide(key) for key in scope.steps}
         self.findings = {key: finding for key in scope.steps if (finding := self.finding(key))}
 
@@ -405,13 +412,9 @@ class Fold:
             if attempt:
                 self.attempts[key].append(attempt)
         elif event.kind == "no-access":
-            # An attempt at each of the device's own core steps that had no attempt which still stands: none of those
-            # that this event has seen, which is what "had" can mean where two phones worked at once.
             for device in self.scope.devices:
-                for key, step in device.steps if device.id == event.body["subject"] else []:
-                    if key[0] == device.id and step["core"] and not any(map(
-                            lambda other: event.has_seen(other.event), self.attempts[key])):
-                        self.attempts[key].append(Attempt(event, "no-access"))
+                if device.id == event.body["subject"]:
+                    self.blankets += [(event, key) for key, step in device.steps if key[0] == device.id and step["core"]]
         elif event.kind == "finding":
             self.named[tuple(event.body["step"])].append(event)
         elif event.kind == "repair":
@@ -422,13 +425,15 @@ class Fold:
 
     def deciding(self, key):
         """Those that another standing attempt has seen are superseded; but an attempt in bulk or by the ear does not
-        supersede attempts that disagree: it stands beside them."""
-        standing = []
+        supersede attempts that disagree: it stands beside them. Whether they do is a matter of what it has seen alone,
+        so that the order in which chains are read changes nothing."""
+        gone = {}  # attempt -> what it supersedes
         for attempt in self.attempts[key]:  # in an order in which what was seen comes first
-            seen = [other for other in standing if attempt.seen(other.event)]
-            settles = attempt.how not in ("bulk", "ear") or not any(one.differs(two) for one in seen for two in seen)
-            standing = [other for other in standing if not settles or other not in seen] + [attempt]
-        return standing
+            past = [other for other in gone if attempt.seen(other.event)]
+            open_ = [other for other in past if not any(other in gone[each] for each in past)]
+            apart = any(one.differs(two) for one in open_ for two in open_)
+            gone[attempt] = set() if apart and attempt.how in ("bulk", "ear") else set(past)
+        return [attempt for attempt in gone if not any(attempt in others for others in gone.values())]
 
     def decide(self, key):
         """EVENTS, "Verdict of a step": (verdict, disagreement, the attempt that decides)."""

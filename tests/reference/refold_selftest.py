@@ -315,6 +315,22 @@ class Answers(Case):
                                  "cover": "no-access", "tries": "to-do"})
         self.assertEqual(self.look()["verdict"], "no-access")
 
+    def test_no_access_yields_to_whoever_reached_it(self):
+        # The other phone answered at the same time; its answer withdrawn, the no-access stands again.
+        self.walk.say("a", "no-access", {"subject": name_id("front"), "reason": sealed()})
+        reached = self.walk.answer("b", OPENS, "as-planned")
+        self.assertEqual((self.step(OPENS)["verdict"], self.step(OPENS)["disagreement"]), ("pass", False))
+        self.walk.withdraw("b", reached)
+        self.assertEqual(self.step(OPENS)["verdict"], "no-access")
+
+    def test_a_bulk_answer_is_judged_by_what_it_saw(self):
+        # It saw a pass and a fail that differ, so it superseded neither, though the pass was superseded since elsewhere.
+        one = self.walk.answer("a", OPENS, "started")
+        two = self.walk.answer("b", OPENS, "not-as-planned")
+        self.walk.answer("c", OPENS, "as-planned", [one, two], how="ear")
+        self.walk.answer("a", OPENS, "as-planned")
+        self.assertEqual((self.step(OPENS)["verdict"], self.step(OPENS)["disagreement"]), ("fail", True))
+
     def test_trials(self):
         # "at least trialsNeeded hits of at least as many tries as wanted"
         for hits, tries, verdict in ((9, 10, "pass"), (8, 10, "fail"), (9, 9, "fail")):
