@@ -12,10 +12,7 @@ constexpr double below = 4; ///< rows end some way under their last baseline
 const Style headStyle{Face::strong, 15, ink};
 constexpr double headLeading = 20;
 
-QStringList headLines(const RowBlock& block)
-{
-    return wrapped(block.head, headStyle, blockText - textLeft - 12);
-}
+QStringList headLines(const RowBlock& block) { return wrapped(block.head, headStyle, blockText - textLeft - 12); }
 
 } // namespace
 
@@ -58,7 +55,8 @@ void flowBlocks(Book& book, Flow& flow, const std::vector<RowBlock>& blocks)
         while (first < block.rows.size()) {
             // As many rows as fit below the last block; a block never begins with less than its first row.
             std::size_t rows = 0;
-            RowBlock rest{block.head, {block.rows.begin() + static_cast<std::ptrdiff_t>(first), block.rows.end()}, false};
+            RowBlock rest{
+                block.head, {block.rows.begin() + static_cast<std::ptrdiff_t>(first), block.rows.end()}, false};
             while (rows < rest.rows.size() && flow.fits(heightOf(rest, rows + 1))) {
                 ++rows;
             }

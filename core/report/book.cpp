@@ -126,10 +126,7 @@ double drawHead(Book& book, const QString& title, const QString& sentence, bool 
     return rule + 1;
 }
 
-Flow::Flow(Book& book, Begin begin) : m_book(book), m_begin(std::move(begin))
-{
-    freshSheet();
-}
+Flow::Flow(Book& book, Begin begin) : m_book(book), m_begin(std::move(begin)) { freshSheet(); }
 
 void Flow::freshSheet()
 {

@@ -35,8 +35,8 @@ struct Extent {
 bool nominalShown(const RangeChart& chart, std::span<const ChartPoint> points)
 {
     return chart.nominal && std::ranges::all_of(points, [&](const ChartPoint& point) {
-               return point.lower.value_or(*chart.nominal) <= *chart.nominal &&
-                      point.upper.value_or(*chart.nominal) >= *chart.nominal;
+               return point.lower.value_or(*chart.nominal) <= *chart.nominal
+                   && point.upper.value_or(*chart.nominal) >= *chart.nominal;
            });
 }
 
@@ -208,7 +208,9 @@ private:
         if (number) {
             const QString text = QString::number(*number, 'g', 6);
             const auto point = text.indexOf(QLatin1Char('.'));
-            m_decimals = std::max(m_decimals, point < 0 || text.contains(QLatin1Char('e')) ? 0 : static_cast<int>(text.size() - point - 1));
+            m_decimals =
+                std::max(m_decimals,
+                         point < 0 || text.contains(QLatin1Char('e')) ? 0 : static_cast<int>(text.size() - point - 1));
         }
     }
 

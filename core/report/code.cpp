@@ -15,10 +15,7 @@ struct FreeCode {
     void operator()(QRcode* code) const { QRcode_free(code); }
 };
 
-bool isDark(const QRcode& code, int x, int y)
-{
-    return (code.data[y * code.width + x] & 1U) != 0;
-}
+bool isDark(const QRcode& code, int x, int y) { return (code.data[y * code.width + x] & 1U) != 0; }
 
 /// Where the ink really lies, so that a small signature in a large field is not printed small.
 QRectF boundsOf(const Ink& strokes)

@@ -258,7 +258,8 @@ struct CheckStep {
     std::string expect;                ///< what to see then
 };
 
-/// The whole report.
+/// The whole report. In the words of page one, of heads and of closing lines "{sheet:NAME}" stands for the number of the
+/// sheet where devices, findings, readings, grounds or checking begin.
 struct Contents {
     Labels labels;
 
@@ -266,7 +267,7 @@ struct Contents {
     std::string site;
     std::string subtitle;
     std::string date;
-    std::string title;    ///< "Interim sheet", "Not complete: customer informed"; empty on a final report
+    std::string title; ///< "Interim sheet", "Not complete: customer informed"; empty on a final report
     std::string practice; ///< "PRACTICE" on every sheet of a rehearsal; else empty
 
     // Page one
@@ -279,8 +280,8 @@ struct Contents {
     std::vector<Shortcoming> notTested;
     std::string notTestedNote;
     std::vector<Duty> duties;
-    std::string liveWord;                  ///< "yes", "no"
-    Verdict liveVerdict = Verdict::pass;   ///< the colour of its plate
+    std::string liveWord; ///< "yes", "no"
+    Verdict liveVerdict = Verdict::pass; ///< the colour of its plate
     std::vector<std::string> liveLines;
     std::vector<Contact> contacts;
     TitleBlock titleBlock;

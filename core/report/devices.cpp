@@ -7,6 +7,7 @@
 #include "core/report/sheets.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace proofwalk::report {
 
@@ -61,9 +62,9 @@ Columns columnsOf(const std::vector<DeviceRoom>& rooms)
     c.icon = std::clamp(tagLeft + tags + 7, c.icon, 206.0);
     c.device = c.icon + 24;
     c.where = c.device + 0.56 * (361 - c.device);
-    const double room = c.reading - (c.proofs + 3 * proofPitch + 11);
+    const double room = c.reading - (c.proofs + 3 * proofPitch + 18);
     double readings = widest(rooms, &Device::reading, c.readingStyle);
-    if (readings > room + 16) {
+    if (readings > room + 24) {
         c.readingStyle.size = 13;
         readings = widest(rooms, &Device::reading, c.readingStyle);
     }
@@ -175,7 +176,7 @@ void drawRow(Book& book, const Columns& c, const Device& device, double top)
         drawProof(drawing, QPointF(c.proofs + proofPitch * static_cast<double>(i), middle), device.proofs[i],
                   words(book.labels().proofLetters[i]));
     }
-    const double room = c.reading - (c.proofs + 3 * proofPitch + 11);
+    const double room = c.reading - (c.proofs + 3 * proofPitch + 18);
     drawCell(drawing, c.reading, middle, room, device.reading, c.readingStyle, true);
     if (device.trials) {
         drawTrials(drawing, QRectF(c.scale, middle - 9, c.scaleEnd - c.scale, 18), *device.trials);
@@ -184,6 +185,30 @@ void drawRow(Book& book, const Columns& c, const Device& device, double top)
     }
     drawCell(drawing, c.limit, middle, c.limit - c.scaleEnd - 5, device.limit, cellStyle, true);
     drawing.textRight(timeRight, middle + 5, elided(words(device.time), cellStyle, timeRight - c.limit - 6), cellStyle);
+}
+
+/// Which signs beside the four windows the report uses.
+struct UsedSigns {
+    bool byItsLike = false, byTheEar = false, byPartner = false, failed = false, notPromised = false;
+};
+
+UsedSigns signsIn(const std::vector<DeviceRoom>& rooms)
+{
+    UsedSigns used;
+    for (const DeviceRoom& room : rooms) {
+        for (const Device& device : room.devices) {
+            for (const Proof& proof : device.proofs) {
+                const bool promised = proof.state != ProofState::notPromised;
+                used.notPromised = used.notPromised || !promised;
+                used.failed = used.failed || proof.state == ProofState::failed;
+                used.byTheEar = used.byTheEar || (promised && proof.seen == ProofSeen::byTheEar);
+                used.byPartner = used.byPartner || (promised && proof.seen == ProofSeen::byPartner);
+                used.byItsLike = used.byItsLike
+                              || (promised && (proof.seen == ProofSeen::inBulk || proof.seen == ProofSeen::byItsLike));
+            }
+        }
+    }
+    return used;
 }
 
 /// The key of the proofs, on every sheet that uses it: glyph, letter, word.
@@ -202,17 +227,23 @@ void drawKey(Book& book)
         drawing.text(x, y + 5, word, cellStyle);
         x += widthOf(word, cellStyle) + 11;
     }
-    x += 6;
-    drawProofKey(drawing, QPointF(x + 12, y), 0, true);
-    x += 30;
-    drawing.text(x, y + 5, words(labels.byItsLike), cellStyle);
-    x += widthOf(words(labels.byItsLike), cellStyle) + 13;
-    drawEar(drawing, QPointF(x, y - 7), 13);
-    x += 13;
-    drawing.text(x, y + 5, words(labels.byTheEar), cellStyle);
-    x += widthOf(words(labels.byTheEar), cellStyle) + 12;
-    drawing.line(x, y, x + 12, y, ink2, 1.8);
-    drawing.text(x + 17, y + 5, words(labels.notPromised), cellStyle);
+    // What follows stands there only if the report uses it; what has no room left is the dash, which speaks for itself.
+    const auto add = [&](bool used, const std::string& label, double mark, const std::function<void(double)>& draw) {
+        const QString word = words(label);
+        if (!used || x + mark + widthOf(word, cellStyle) > textRight) {
+            return;
+        }
+        draw(x);
+        drawing.text(x + mark, y + 5, word, cellStyle);
+        x += mark + widthOf(word, cellStyle) + 12;
+    };
+    const UsedSigns used = signsIn(book.contents().deviceRooms);
+    add(used.byItsLike, labels.byItsLike, 32, [&](double at) { drawProofKey(drawing, QPointF(at + 14, y), 0, true); });
+    add(used.byTheEar, labels.byTheEar, 12, [&](double at) { drawEar(drawing, QPointF(at, y - 7), 13); });
+    add(used.byPartner, labels.byPartner, 14, [&](double at) { drawPartner(drawing, QPointF(at, y - 6), 12); });
+    add(used.failed, labels.failed, 27,
+        [&](double at) { drawProof(drawing, QPointF(at + 12, y), {ProofState::failed, ProofSeen::singly}, {}); });
+    add(used.notPromised, labels.notPromised, 17, [&](double at) { drawing.line(at, y, at + 12, y, ink2, 1.8); });
 }
 
 void drawColumnHeads(Book& book, const Columns& c)

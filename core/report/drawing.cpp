@@ -54,10 +54,7 @@ void Drawing::rule(double y, double left, double right, const QColor& colour, do
     line(left, y, right, y, colour, width);
 }
 
-void Drawing::fill(const QRectF& box, const QColor& colour)
-{
-    m_painter.fillRect(box, colour);
-}
+void Drawing::fill(const QRectF& box, const QColor& colour) { m_painter.fillRect(box, colour); }
 
 void Drawing::frame(const QRectF& box, const QColor& colour, double width)
 {
@@ -66,10 +63,7 @@ void Drawing::frame(const QRectF& box, const QColor& colour, double width)
     m_painter.drawRect(box);
 }
 
-void Drawing::fill(const QPainterPath& path, const QColor& colour)
-{
-    m_painter.fillPath(path, colour);
-}
+void Drawing::fill(const QPainterPath& path, const QColor& colour) { m_painter.fillPath(path, colour); }
 
 void Drawing::stroke(const QPainterPath& path, const QColor& colour, double width)
 {

@@ -15,7 +15,6 @@ constexpr double middleLeft = 252;
 constexpr double historyLine = 263;
 constexpr double timeLeft = 284;
 constexpr double whatLeft = 332;
-constexpr double middleRight = 656;
 constexpr double photoLeft = 670;
 const QSizeF placeSize(172, 108);
 const QSizeF photoSize(176, 118);
@@ -32,10 +31,10 @@ struct Piece {
     std::function<void(Drawing&, double top, bool lineGoesOn)> draw;
 };
 
-Piece historyPiece(const HistoryLine& line, bool last)
+Piece historyPiece(const HistoryLine& line, bool last, double right)
 {
-    const QStringList what = wrapped(words(line.what), bold, middleRight - whatLeft);
-    const QStringList detail = wrapped(words(line.detail), small, middleRight - whatLeft);
+    const QStringList what = wrapped(words(line.what), bold, right - whatLeft);
+    const QStringList detail = wrapped(words(line.detail), small, right - whatLeft);
     const double text = 16.0 * static_cast<double>(what.size() + detail.size());
     const double height = std::max(36.0, text + 5);
     return {height, [line, what, detail, last, height](Drawing& drawing, double top, bool goesOn) {
@@ -60,21 +59,21 @@ Piece historyPiece(const HistoryLine& line, bool last)
 }
 
 /// The retest list: two columns where the words fit, else one.
-std::vector<Piece> retestPieces(const Finding& finding)
+std::vector<Piece> retestPieces(const Finding& finding, double right)
 {
     std::vector<Piece> pieces;
     if (finding.retests.empty()) {
         return pieces;
     }
     if (!finding.retestHead.empty()) {
-        pieces.push_back({26, [head = words(finding.retestHead)](Drawing& drawing, double top, bool) {
-                              drawing.text(middleLeft, top + 19, elided(head, bold, middleRight - middleLeft), bold);
+        pieces.push_back({26, [head = words(finding.retestHead), right](Drawing& drawing, double top, bool) {
+                              drawing.text(middleLeft, top + 19, elided(head, bold, right - middleLeft), bold);
                           }});
     }
     const auto widthFor = [](const RetestLine& one) {
         return 22 + widthOf(words(one.tag), figure) + 6 + widthOf(words(one.words), plain);
     };
-    const double half = (middleRight - middleLeft) / 2;
+    const double half = (right - middleLeft) / 2;
     for (std::size_t i = 0; i < finding.retests.size();) {
         const RetestLine one = finding.retests[i];
         const double x = middleLeft;
@@ -84,8 +83,8 @@ std::vector<Piece> retestPieces(const Finding& finding)
             drawing.text(left + 22, top + 14, words(line.tag), figure);
             drawing.lines(left + 22 + widthOf(words(line.tag), figure) + 6, top + 14, lines, plain, 16);
         };
-        const bool pair = i + 1 < finding.retests.size() && widthFor(one) < half - 8 &&
-                          widthFor(finding.retests[i + 1]) < half;
+        const bool pair =
+            i + 1 < finding.retests.size() && widthFor(one) < half - 8 && widthFor(finding.retests[i + 1]) < half;
         if (pair) {
             const RetestLine two = finding.retests[i + 1];
             pieces.push_back({18, [=](Drawing& drawing, double top, bool) {
@@ -95,7 +94,7 @@ std::vector<Piece> retestPieces(const Finding& finding)
             i += 2;
             continue;
         }
-        const double room = middleRight - x - 28 - widthOf(words(one.tag), figure);
+        const double room = right - x - 28 - widthOf(words(one.tag), figure);
         const QStringList lines = wrapped(words(one.words), plain, room);
         pieces.push_back({2 + 16.0 * static_cast<double>(std::max<qsizetype>(lines.size(), 1)),
                           [=](Drawing& drawing, double top, bool) { drawOne(drawing, x, top, one, lines); }});
@@ -106,11 +105,13 @@ std::vector<Piece> retestPieces(const Finding& finding)
 
 std::vector<Piece> piecesOf(const Finding& finding)
 {
+    // Without a photograph the words have its place too.
+    const double right = finding.photograph ? photoLeft - 14 : textRight;
     std::vector<Piece> pieces;
     for (std::size_t i = 0; i < finding.history.size(); ++i) {
-        pieces.push_back(historyPiece(finding.history[i], i + 1 == finding.history.size()));
+        pieces.push_back(historyPiece(finding.history[i], i + 1 == finding.history.size(), right));
     }
-    std::ranges::move(retestPieces(finding), std::back_inserter(pieces));
+    std::ranges::move(retestPieces(finding, right), std::back_inserter(pieces));
     return pieces;
 }
 
@@ -202,7 +203,8 @@ void drawFinding(Book& book, Flow& flow, const Finding& finding)
         }
         const std::size_t first = next;
         while (next < pieces.size() && (y + pieces[next].height + 8 <= flowBottom || next == first)) {
-            const bool goesOn = next + 1 < pieces.size() && y + pieces[next].height + pieces[next + 1].height + 8 <= flowBottom;
+            const bool goesOn =
+                next + 1 < pieces.size() && y + pieces[next].height + pieces[next + 1].height + 8 <= flowBottom;
             pieces[next].draw(book.drawing(), y, goesOn);
             y += pieces[next].height;
             ++next;
@@ -244,7 +246,7 @@ void drawCleared(Book& book, Flow& flow)
     }
     constexpr double head = 40;
     constexpr double row = 44;
-    const double top = flow.place(head + row) ;
+    const double top = flow.place(head + row);
     flow.skip(-row);
     Drawing& drawing = book.drawing();
     const Style title{Face::strong, 18, ink};

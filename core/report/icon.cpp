@@ -9,10 +9,7 @@
 
 // The resource is compiled into a static library, which the linker would leave out unasked. The macro must stand
 // outside every namespace.
-static void takeIcons()
-{
-    Q_INIT_RESOURCE(proofwalk_icons);
-}
+static void takeIcons() { Q_INIT_RESOURCE(proofwalk_icons); }
 
 namespace proofwalk::report {
 
@@ -44,10 +41,7 @@ QByteArray svgOf(const std::string& kind, const QColor& colour)
 
 } // namespace
 
-bool hasIcon(const std::string& kind)
-{
-    return isKind(kind) && QFile::exists(pathOf(kind));
-}
+bool hasIcon(const std::string& kind) { return isKind(kind) && QFile::exists(pathOf(kind)); }
 
 void drawIcon(Drawing& drawing, QPointF topLeft, double side, const std::string& kind, const QColor& colour)
 {

@@ -53,6 +53,8 @@ struct Labels {
     std::array<std::string, 4> proofWords = {"input", "response", "output", "received"};
     std::string byItsLike = "by its like or in bulk";
     std::string byTheEar = "by the ear";
+    std::string byPartner = "by a partner";
+    std::string failed = "failed";
     std::string notPromised = "not promised";
 
     // Findings
@@ -62,7 +64,8 @@ struct Labels {
 
     // Readings
     std::string readings = "Readings";
-    std::string readingsLine = "A limit is drawn as a wall, what is allowed as a doorway; the whisker is the uncertainty.";
+    std::string readingsLine =
+        "A limit is drawn as a wall, what is allowed as a doorway; the whisker is the uncertainty.";
     std::string noReadings = "No reading was taken.";
     std::string timers = "Were the timers on time?";
 

@@ -94,24 +94,24 @@ void drawRetest(Drawing& drawing, QPointF c, double r)
     drawing.fill(head, runInk);
 }
 
+bool isStoodFor(const Proof& proof) { return proof.seen == ProofSeen::inBulk || proof.seen == ProofSeen::byItsLike; }
+
 /// A window of the wall: filled, outlined or with its foot filled; a second outline where another stood for it.
 void drawWindow(Drawing& drawing, const QRectF& box, const Proof& proof)
 {
-    const bool failed = proof.state == ProofState::failed;
-    if (failed || proof.state == ProofState::lit) {
-        drawing.fill(box, failed ? failInk : passInk);
-    } else {
-        drawing.fill(box, paper);
-        if (proof.state == ProofState::underWay) {
-            drawing.fill(QRectF(box.left(), box.bottom() - 5, box.width(), 5), done);
-        }
-        drawing.frame(box.adjusted(0.75, 0.75, -0.75, -0.75), ink, 1.5);
+    const bool lit = proof.state == ProofState::lit;
+    const QColor edge = lit ? passInk : ink;
+    drawing.fill(box, paper);
+    if (proof.state == ProofState::underWay) {
+        drawing.fill(QRectF(box.left(), box.bottom() - 5, box.width(), 5), done);
     }
-    if (proof.seen == ProofSeen::inBulk || proof.seen == ProofSeen::byItsLike) {
-        const QColor edge = failed ? failInk : proof.state == ProofState::lit ? passInk : ink;
-        drawing.fill(box, paper);
+    if (isStoodFor(proof)) {
         drawing.fill(box.adjusted(2.6, 2.6, -2.6, -2.6), edge);
         drawing.frame(box.adjusted(0.6, 0.6, -0.6, -0.6), edge, 1.2);
+    } else if (lit) {
+        drawing.fill(box, edge);
+    } else {
+        drawing.frame(box.adjusted(0.75, 0.75, -0.75, -0.75), edge, 1.5);
     }
 }
 
@@ -153,9 +153,7 @@ QPainterPath glyphFill(std::size_t proof)
 {
     QPainterPath path;
     switch (proof) {
-    case 0:
-        path.addEllipse(QPointF(2.8, 7.5), 2.5, 2.5);
-        break;
+    case 0: path.addEllipse(QPointF(2.8, 7.5), 2.5, 2.5); break;
     case 1: // a bell mouth
         path.moveTo(6.4, 7);
         path.lineTo(8.6, 7);
@@ -236,12 +234,23 @@ void drawProof(Drawing& drawing, QPointF centre, const Proof& proof, const QStri
         return;
     }
     const QRectF box(centre.x() - 8.5, centre.y() - 8.5, 17, 17);
-    drawWindow(drawing, box, proof);
-    const bool stoodFor = proof.seen == ProofSeen::inBulk || proof.seen == ProofSeen::byItsLike;
-    const bool filled = proof.state == ProofState::lit || proof.state == ProofState::failed || stoodFor;
+    const bool failed = proof.state == ProofState::failed;
+    if (failed) {
+        // On its point like the verdict: in grey, a square that failed could not be told from one that is lit.
+        drawing.fill(diamond(centre, 12.5), failInk);
+        if (isStoodFor(proof)) {
+            drawing.stroke(diamond(centre, 10.2), paper, 1);
+        }
+    } else {
+        drawWindow(drawing, box, proof);
+    }
+    const bool filled = failed || proof.state == ProofState::lit || isStoodFor(proof);
     drawing.textCentre(centre.x(), centre.y() + 4.8, letter, {Face::figure, 13, filled ? paper : ink});
-    if (proof.seen == ProofSeen::byTheEar || proof.seen == ProofSeen::byPartner) {
-        drawEar(drawing, QPointF(box.right() + 1.2, box.top() - 0.5), 10.5);
+    const QPointF beside(box.right() + 1.2, box.top() - 0.5);
+    if (proof.seen == ProofSeen::byTheEar) {
+        drawEar(drawing, beside, 10.5);
+    } else if (proof.seen == ProofSeen::byPartner) {
+        drawPartner(drawing, beside, 10.5);
     }
 }
 
@@ -276,6 +285,18 @@ void drawEar(Drawing& drawing, QPointF topLeft, double height)
     inner.cubicTo(QPointF(0.26, 0.26), QPointF(0.46, 0.28), QPointF(0.42, 0.42));
     drawing.stroke(inner, ink, 0.1);
     painter.restore();
+}
+
+void drawPartner(Drawing& drawing, QPointF topLeft, double height)
+{
+    QPainterPath person;
+    person.addEllipse(topLeft + QPointF(0.36 * height, 0.24 * height), 0.22 * height, 0.22 * height);
+    person.moveTo(topLeft + QPointF(0, 0.96 * height));
+    person.lineTo(topLeft + QPointF(0.06 * height, 0.62 * height));
+    person.lineTo(topLeft + QPointF(0.66 * height, 0.62 * height));
+    person.lineTo(topLeft + QPointF(0.72 * height, 0.96 * height));
+    person.closeSubpath();
+    drawing.fill(person, ink);
 }
 
 void drawPlate(Drawing& drawing, QPointF topLeft, const QString& figure)

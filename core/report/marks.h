@@ -18,14 +18,15 @@ QColor tintOf(Verdict verdict);
 /// head in a corridor, to do an open ring, n/a a dash, retest a ring with a head. `r` is the disc's radius.
 void drawVerdict(Drawing& drawing, QPointF centre, double r, Verdict verdict);
 
-/// A proof's window, 17 wide, with its letter; a dash if it is not promised. `centre` is the window's.
+/// A proof's window, 17 wide, with its letter; stood on its point if it failed, a dash if it is not promised. `centre` is the window's.
 void drawProof(Drawing& drawing, QPointF centre, const Proof& proof, const QString& letter);
 
 /// The window of the key, 20 wide, with the glyph of proof 0 to 3: input, response, output, received.
 void drawProofKey(Drawing& drawing, QPointF centre, std::size_t proof, bool byItsLike = false);
 
-/// A small ear in a box of that height.
+/// A small ear, a second person: in a box of that height.
 void drawEar(Drawing& drawing, QPointF topLeft, double height);
+void drawPartner(Drawing& drawing, QPointF topLeft, double height);
 
 /// A paper plate with an ink edge and a figure in it, 22 wide.
 void drawPlate(Drawing& drawing, QPointF topLeft, const QString& figure);

@@ -11,7 +11,8 @@
 namespace proofwalk::report {
 
 /// Where page one keeps room for the installer's signature field: the foot of the cell of the installer's key.
-inline constexpr SignaturePlace installerPlace{0, 64 * 72.0 / 110, 1184 * 72.0 / 110, 246 * 72.0 / 110, 18 * 72.0 / 110};
+inline constexpr SignaturePlace installerPlace{0, 64 * 72.0 / 110, 1184 * 72.0 / 110, 246 * 72.0 / 110,
+                                               18 * 72.0 / 110};
 
 /// Draws all sheets, A4 upright, as PDF/A-1b without transparency, every typeface embedded. The same contents give the
 /// same pages, but not the same bytes: the writer puts the time and fresh identifiers in.

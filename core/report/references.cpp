@@ -27,10 +27,21 @@ Result<void> nameIn(std::string& text, const Layout& layout)
 /// Every text in which a sheet may be named.
 std::vector<std::string*> textsOf(Contents& c)
 {
-    std::vector<std::string*> texts = {&c.headline, &c.testedAgainst, &c.notTestedNote, &c.titleBlock.testerNote,
-                                       &c.titleBlock.sealsLine, &c.titleBlock.agreed, &c.titleBlock.codeNote,
-                                       &c.titleBlock.lastLine, &c.devicesNote, &c.findingsLine, &c.clearedLine,
-                                       &c.findingsClosing, &c.readingsClosing, &c.groundsLine, &c.checkingLine,
+    std::vector<std::string*> texts = {&c.headline,
+                                       &c.testedAgainst,
+                                       &c.notTestedNote,
+                                       &c.titleBlock.testerNote,
+                                       &c.titleBlock.sealsLine,
+                                       &c.titleBlock.agreed,
+                                       &c.titleBlock.codeNote,
+                                       &c.titleBlock.lastLine,
+                                       &c.devicesNote,
+                                       &c.findingsLine,
+                                       &c.clearedLine,
+                                       &c.findingsClosing,
+                                       &c.readingsClosing,
+                                       &c.groundsLine,
+                                       &c.checkingLine,
                                        &c.checkingClosing};
     for (auto* list : {&c.works, &c.liveLines}) {
         for (std::string& text : *list) {

@@ -13,10 +13,7 @@ namespace {
 constexpr double whiskersShown = 8; ///< how many uncertainties a scale reaches beyond a limit
 constexpr double spare = 1.3;       ///< how far it reaches past what must be seen
 
-bool finite(const std::optional<double>& number)
-{
-    return number && std::isfinite(*number);
-}
+bool finite(const std::optional<double>& number) { return number && std::isfinite(*number); }
 
 /// Beyond one limit, on the allowed side and on the other.
 Span aroundOneLimit(double limit, double value, double uncertainty, bool allowedAbove)
@@ -43,10 +40,7 @@ struct Ruler {
     Span span;
     QRectF box;
 
-    double at(double number) const
-    {
-        return box.left() + (number - span.low) / (span.high - span.low) * box.width();
-    }
+    double at(double number) const { return box.left() + (number - span.low) / (span.high - span.low) * box.width(); }
 };
 
 void drawWall(Drawing& drawing, const QRectF& band)
@@ -61,9 +55,9 @@ void drawValue(Drawing& drawing, const Ruler& ruler, const Scale& scale)
     const double y = ruler.box.center().y();
     const double x = ruler.at(*scale.value);
     const double r = std::max(3.8, 0.21 * ruler.box.height());
-    const QColor colour = scale.verdict == Verdict::fail       ? failInk
-                          : scale.verdict == Verdict::tooClose ? closeInk
-                                                               : ink;
+    const QColor colour = scale.verdict == Verdict::fail     ? failInk
+                        : scale.verdict == Verdict::tooClose ? closeInk
+                                                             : ink;
     const double half = scale.uncertainty / (ruler.span.high - ruler.span.low) * ruler.box.width();
     if (half > r) {
         drawing.line(x - half, y, x + half, y, colour, 1.8);

@@ -142,15 +142,18 @@ Geometry geometryOf(const House& house, const QRectF& box, double overhang)
     return g;
 }
 
-/// What a cell's words need: its name alone, or also its verdict's word beside the tags of what is not pass.
-double needOf(const Cell& cell, bool withTags)
+/// How much of its words a cell shows: its name alone; the tags of what is not pass; and the verdict's word with them.
+enum class Fullness { name, tags, all };
+
+double needOf(const Cell& cell, Fullness fullness)
 {
     const double name = widthOf(cell.name, {Face::strong, 13, ink}) + 18;
     double tags = 0;
     for (const Marked& mark : cell.notable) {
         tags += widthOf(words(mark.tag), {Face::figure, 13, ink}) + 26;
     }
-    return withTags ? std::max(name, widthOf(cell.word, {Face::text, 13, ink}) + 18 + tags) : name;
+    const double word = fullness == Fullness::all ? widthOf(cell.word, {Face::text, 13, ink}) : 0;
+    return fullness == Fullness::name ? name : std::max(name, word + 20 + tags);
 }
 
 /// Widths of cells: equal where all words fit so, else what they need and an equal share of the rest; where that is
@@ -162,18 +165,18 @@ std::vector<double> widthsOf(const std::vector<Cell>& cells, double width, bool 
     if (!withWords) {
         return widths;
     }
-    for (const bool withTags : {true, false}) {
+    for (const Fullness fullness : {Fullness::all, Fullness::tags, Fullness::name}) {
         double sum = 0;
         double most = 0;
         for (const Cell& cell : cells) {
-            sum += needOf(cell, withTags);
-            most = std::max(most, needOf(cell, withTags));
+            sum += needOf(cell, fullness);
+            most = std::max(most, needOf(cell, fullness));
         }
         if (most <= width / count) {
             return widths;
         }
         for (std::size_t i = 0; i < cells.size(); ++i) {
-            const double need = needOf(cells[i], withTags);
+            const double need = needOf(cells[i], fullness);
             widths[i] = sum <= width ? need + (width - sum) / count : std::max(need, 40.0);
         }
         if (sum <= width) {
@@ -227,8 +230,8 @@ void drawCellWords(Drawing& drawing, const QRectF& box, const Cell& cell)
     if (cell.markOnly) {
         drawVerdict(drawing, QPointF(left + 12, box.center().y()), 7.5, cell.verdict);
         const double after = left + 28;
-        const double end = drawNotable(drawing, cell.notable, after + widthOf(cell.word, word) + 4, right,
-                                       box.center().y());
+        const double end =
+            drawNotable(drawing, cell.notable, after + widthOf(cell.word, word) + 4, right, box.center().y());
         drawing.text(after, box.center().y() + 4.5, elided(cell.word, word, end - after), word);
         return;
     }
@@ -316,7 +319,7 @@ std::vector<Cell> hutCells(const Storey& hut, double width, bool withWords)
 {
     double need = 0;
     for (const Cell& cell : hut.cells) {
-        need += needOf(cell, false);
+        need += needOf(cell, Fullness::name);
     }
     if (!withWords || (need <= width && hut.cells.size() > 1)) {
         return hut.cells;
@@ -335,7 +338,8 @@ void drawHuts(Drawing& drawing, const House& house, const Geometry& g, double wa
     double left = g.yard.left();
     for (const Storey& hut : house.huts) {
         const std::vector<Cell> cells = hutCells(hut, share - gap * static_cast<double>(hut.cells.size()), withWords);
-        const double width = (share - gap * (static_cast<double>(cells.size()) - 1)) / static_cast<double>(cells.size());
+        const double width =
+            (share - gap * (static_cast<double>(cells.size()) - 1)) / static_cast<double>(cells.size());
         double x = left;
         for (const Cell& cell : cells) {
             const QRectF box(x, g.yard.top(), width, g.yard.height());
@@ -367,15 +371,9 @@ double heightFor(const std::vector<Floor>& floors, double storey)
 
 } // namespace
 
-double sectionHeight(const std::vector<Floor>& floors)
-{
-    return heightFor(floors, 46);
-}
+double sectionHeight(const std::vector<Floor>& floors) { return heightFor(floors, 46); }
 
-double leastSectionHeight(const std::vector<Floor>& floors)
-{
-    return heightFor(floors, 40);
-}
+double leastSectionHeight(const std::vector<Floor>& floors) { return heightFor(floors, 40); }
 
 void drawSection(Drawing& drawing, const QRectF& box, const std::vector<Floor>& floors, const Labels& labels)
 {

@@ -138,10 +138,10 @@ Row contactsRow(const std::vector<Contact>& contacts)
         }
         const double x = blockText + pitch * static_cast<double>(i % across);
         const double width = i % across == across - 1 ? textRight - x : pitch - 14;
-        placed.push_back({x, y, wrapped(words(contacts[i].occasion), bold, width),
-                          wrapped(words(contacts[i].whom), plain, width)});
-        lineHeight = std::max(lineHeight, 20.0 * static_cast<double>(placed.back().occasion.size()) +
-                                              17.0 * static_cast<double>(placed.back().whom.size()));
+        placed.push_back(
+            {x, y, wrapped(words(contacts[i].occasion), bold, width), wrapped(words(contacts[i].whom), plain, width)});
+        lineHeight = std::max(lineHeight, 20.0 * static_cast<double>(placed.back().occasion.size())
+                                              + 17.0 * static_cast<double>(placed.back().whom.size()));
     }
     return {y + lineHeight, [placed, bold, plain](Drawing& drawing, double top) {
                 for (const Placed& one : placed) {
@@ -230,8 +230,8 @@ double drawTop(Book& book)
     Drawing& drawing = book.drawing();
     const Contents& contents = book.contents();
     const Style name{Face::strong, 18, ink};
-    const QString right = (contents.date.empty() ? QString() : words(contents.date) + QStringLiteral(" · ")) +
-                          book.number();
+    const QString right =
+        (contents.date.empty() ? QString() : words(contents.date) + QStringLiteral(" · ")) + book.number();
     drawing.textRight(textRight, 73, right, body);
     const double room = textRight - widthOf(right, body) - 20 - textLeft;
     const QStringList site = wrapped(words(contents.site), name, room, 3);
@@ -334,8 +334,8 @@ Result<void> drawSummary(Book& book)
         return std::unexpected(agreedInFull.error());
     }
     if (*agreedInFull) {
-        rest.push_back({words(book.labels().agreedTo),
-                        {paragraphRow(words(book.contents().titleBlock.agreed), body, 21)}, false});
+        rest.push_back(
+            {words(book.labels().agreedTo), {paragraphRow(words(book.contents().titleBlock.agreed), body, 21)}, false});
     }
     drawRest(book, std::move(rest));
     return {};

@@ -22,10 +22,7 @@ std::size_t columnsOf(const Table& table)
     return columns;
 }
 
-bool isFigure(const Table& table, std::size_t column)
-{
-    return column < table.figures.size() && table.figures[column];
-}
+bool isFigure(const Table& table, std::size_t column) { return column < table.figures.size() && table.figures[column]; }
 
 /// Each column its natural width; where that is too much, narrow ones keep it and wide ones share the rest.
 std::vector<double> widthsOf(const Table& table, double width)

@@ -12,12 +12,9 @@ namespace {
 constexpr double letterSpacing_pct = 100.5;
 
 /// The blank of B612 is so narrow that text taken out of the file with its layout loses it: "6 s" became "6s".
-constexpr double figureWordSpacing_em = 0.08;
+constexpr double figureWordSpacing_em = 0.06;
 
-QString familyOf(Face face)
-{
-    return face == Face::figure ? QStringLiteral("B612") : QStringLiteral("Clear Sans");
-}
+QString familyOf(Face face) { return face == Face::figure ? QStringLiteral("B612") : QStringLiteral("Clear Sans"); }
 
 Result<void> checkFace(Face face)
 {

@@ -121,23 +121,35 @@ struct Plan {
 const std::vector<Plan>& plans()
 {
     static const std::vector<Plan> list = {
-        {"Ground floor", "GR", 0, false,
+        {"Ground floor",
+         "GR",
+         0,
+         false,
          {{"Entrance hall", {"Front door", "Hall", "Stair", "Under the stair"}},
           {"Office", {"Office window", "Office", "Under desk", "Safe"}},
           {"Shop", {"Shop window", "Shop", "Side door", "Over the till", "Ceiling"}},
           {"Packing", {"Packing", "Ceiling", "Bench"}},
           {"Loading", {"Loading door", "Loading", "By the ramp"}},
           {"Make room", {"By the vat", "Ceiling", "North window", "Vat"}}}},
-        {"Cellar", "CE", -1, false,
+        {"Cellar",
+         "CE",
+         -1,
+         false,
          {{"Ageing room", {"Door", "North bay", "South bay", "Ceiling", "Rack 1", "Rack 4", "Floor drain", "Shelf"}},
           {"Pump room", {"Pump", "Sump", "Ceiling", "Door", "Frost corner", "Pipe"}},
           {"Brine", {"Tank", "Floor", "Ceiling", "Door", "Bath", "Hatch", "Outlet"}}}},
-        {"Flat", "FL", 1, false,
+        {"Flat",
+         "FL",
+         1,
+         false,
          {{"Living room", {"Balcony door", "Living room", "Ceiling", "Window"}},
           {"Box room", {"Loft hatch", "Ceiling"}},
           {"Bedroom", {"Bed head", "Bedroom window", "Landing", "Ceiling"}},
           {"Kitchen", {"Over the stove", "Kitchen window"}}}},
-        {"Yard", "YD", 0, true,
+        {"Yard",
+         "YD",
+         0,
+         true,
          {{"Cold store", {"Gate", "Cold store door", "Evaporator", "Wall", "Ramp", "Post"}},
           {"Wood shed", {"Shed door", "Roof", "Bench"}}}},
     };
@@ -264,7 +276,8 @@ TitleBlock titleBlock()
     block.fingerprint = {"c41e", "07b9", "5d30", "a2f8", "66e1", "9b04", "13cd", "7f52"};
     block.code = "proofwalk:1:c41e07b95d30a2f866e19b0413cd7f52:2026-11-25T15:18:40Z";
     block.codeNote = "Scan it, or type the eight groups, to check that not a letter has been changed.";
-    block.lastLine = "Before this code is handed over, the key’s holder could rebuild the record; after, a change shows.";
+    block.lastLine =
+        "Before this code is handed over, the key’s holder could rebuild the record; after, a change shows.";
     return block;
 }
 
@@ -272,12 +285,17 @@ void fillPageOne(Contents& contents)
 {
     contents.headline = "Sixty-one of the 65 devices did what the plan promises. Two did not, one is too close to its "
                         "limit to tell, and one could not be reached.";
-    contents.testedAgainst = "Tested against this plan and these limits (sheet {sheet:grounds}). This sheet claims no standard and no "
-                             "grade.";
-    contents.counts = {{pass, 61, "pass"}, {fail, 2, "fail"}, {tooClose, 1, "too close"}, {noAccess, 1, "no access"},
+    contents.testedAgainst =
+        "Tested against this plan and these limits (sheet {sheet:grounds}). This sheet claims no standard and no "
+        "grade.";
+    contents.counts = {{pass, 61, "pass"},
+                       {fail, 2, "fail"},
+                       {tooClose, 1, "too close"},
+                       {noAccess, 1, "no access"},
                        {toDo, 0, "to do"}};
-    contents.works = {"All nine fire heads: alarm, sounders, received at the station. The three hold-up buttons: silent, "
-                      "received. The intruder system sets, alarms and unsets in each of its four ways."};
+    contents.works = {
+        "All nine fire heads: alarm, sounders, received at the station. The three hold-up buttons: silent, "
+        "received. The intruder system sets, alarms and unsets in each of its four ways."};
     contents.doesNot = {{fail, "GR-17", "Loading door contact may go unheard: radio margin 6.5 ± 1.0 dB, needs 10"},
                         {fail, "FL-07", "Bedroom sounder too quiet: 58 ± 2 dB at the bed head, needs 75"},
                         {tooClose, "GR-22", "Make room window, too close: radio margin 10.4 ± 1.0 dB, needs 10"}};
@@ -299,70 +317,102 @@ void fillPageOne(Contents& contents)
 
 void fillFindings(Contents& contents)
 {
-    contents.findingsLine = "8 found: 2 not yet put right, 6 cleared. Nothing is taken out; what was withdrawn is shown "
-                            "as withdrawn.";
-    Finding leak{pass, "CE-14", "pass", "Leak sensor heard too weakly: margin 7.9 ± 1.0 dB, needs 10", "cleared 14:52",
-                 "Cellar", "Pump room", sketch(5),
+    contents.findingsLine =
+        "8 found: 2 not yet put right, 6 cleared. Nothing is taken out; what was withdrawn is shown "
+        "as withdrawn.";
+    Finding leak{pass,
+                 "CE-14",
+                 "pass",
+                 "Leak sensor heard too weakly: margin 7.9 ± 1.0 dB, needs 10",
+                 "cleared 14:52",
+                 "Cellar",
+                 "Pump room",
+                 sketch(5),
                  {{"10:02", fail, "found in the radio round", "read off one screen, receiver on the stair"},
                   {"13:37", {}, "put right", "moved 1 m, away from the copper pipe"},
                   {"13:38", retest, "to retest, because it was moved", "input, received, radio margin"},
                   {"14:52", pass, "retested, pass", "wet 4 s, zone 22 heard, margin 12.6 ± 1.0 dB"}},
                  "Retested because of it",
-                 {{pass, "CE-14", "input, moved"}, {pass, "CE-14", "received, radio path"},
+                 {{pass, "CE-14", "input, moved"},
+                  {pass, "CE-14", "received, radio path"},
                   {pass, "CE-13", "radio margin, shares the pipe"}},
                  photograph("13:37, moved off the pipe. Photograph 31 of 38", 0)};
-    Finding loading{fail, "GR-17", "fail", "Loading door may go unheard: margin 6.5 ± 1.0 dB, needs 10", "due 2 Dec",
-                    "Ground floor", "Loading", sketch(7),
+    Finding loading{fail,
+                    "GR-17",
+                    "fail",
+                    "Loading door may go unheard: margin 6.5 ± 1.0 dB, needs 10",
+                    "due 2 Dec",
+                    "Ground floor",
+                    "Loading",
+                    sketch(7),
                     {{"11:40", fail, "found at its card, input", "3 trips, 1 not heard by the panel"},
                      {"11:52", {}, "tried: turned, new cell", "margin 6.9, still short: stays a finding"},
                      {"15:16", {}, "customer told, bolts the door by hand", "interim measure, until put right"}},
                     "To retest when it is put right",
-                    {{toDo, "GR-17", "input, response"}, {toDo, "GR-16", "radio margin, if a repeater"},
+                    {{toDo, "GR-17", "input, response"},
+                     {toDo, "GR-16", "radio margin, if a repeater"},
                      {toDo, "YD-02", "radio margin, if a repeater"}},
                     photograph("11:40, behind the steel frame. Photograph 12 of 38", 1)};
-    Finding bedroom{fail, "FL-07", "fail", "Bedroom sounder too quiet: 58 ± 2 dB, needs 75", "due 2 Dec", "Flat",
-                    "Bedroom", {},
-                    {{"10:51", fail, "found in the sound round, output", "at the bed head, door shut, quiet 28 dB"},
-                     {"10:58", {}, "door open: 71 ± 2 dB", "still 4 short: stays a finding"},
-                     {"15:16", {}, "customer told, door left open at night", "interim measure, until put right"}},
-                    "To retest when it is put right",
-                    {{toDo, "FL-07", "output"}, {toDo, "Flat", "sound in all six rooms"}, {toDo, "supply", "load in alarm"}},
-                    {}};
+    Finding bedroom{
+        fail,
+        "FL-07",
+        "fail",
+        "Bedroom sounder too quiet: 58 ± 2 dB, needs 75",
+        "due 2 Dec",
+        "Flat",
+        "Bedroom",
+        {},
+        {{"10:51", fail, "found in the sound round, output", "at the bed head, door shut, quiet 28 dB"},
+         {"10:58", {}, "door open: 71 ± 2 dB", "still 4 short: stays a finding"},
+         {"15:16", {}, "customer told, door left open at night", "interim measure, until put right"}},
+        "To retest when it is put right",
+        {{toDo, "FL-07", "output"}, {toDo, "Flat", "sound in all six rooms"}, {toDo, "supply", "load in alarm"}},
+        {}};
     contents.findings = {leak, loading, bedroom};
     contents.clearedLine = "found, put right, retested on the same day";
-    contents.cleared = {{"FL-02", "Kitchen heat", "base not seated, did not answer", "seated",
-                         "retested: input, response, output, received", "09:31"},
-                        {"GR-07", "Office contact", "gap 14 mm, needs 12 or less", "moved, 4 mm", "retested: input, tamper",
-                         "10:41"},
-                        {"GR-14", "Loading keypad", "key 5 dead", "keypad changed",
-                         "retested: every key, setting and unsetting", "13:04"},
-                        {"CE-02", "Passage contact", "answered as 18, planned 17", "wires changed over",
-                         "retested: CE-02 and CE-03, input", "13:40"},
-                        {"CE-12", "Pump room frost", "too close: 3.4 ± 0.5 °C", "better probe, 3.9 ± 0.1",
-                         "retested: measured again, pass", "14:19"}};
-    contents.findingsClosing = "A device that failed and then passed with nothing put right stays a finding: it comes and "
-                               "goes. There is none of these today.";
+    contents.cleared = {
+        {"FL-02", "Kitchen heat", "base not seated, did not answer", "seated",
+         "retested: input, response, output, received", "09:31"},
+        {"GR-07", "Office contact", "gap 14 mm, needs 12 or less", "moved, 4 mm", "retested: input, tamper", "10:41"},
+        {"GR-14", "Loading keypad", "key 5 dead", "keypad changed", "retested: every key, setting and unsetting",
+         "13:04"},
+        {"CE-02", "Passage contact", "answered as 18, planned 17", "wires changed over",
+         "retested: CE-02 and CE-03, input", "13:40"},
+        {"CE-12", "Pump room frost", "too close: 3.4 ± 0.5 °C", "better probe, 3.9 ± 0.1",
+         "retested: measured again, pass", "14:19"}};
+    contents.findingsClosing =
+        "A device that failed and then passed with nothing put right stays a finding: it comes and "
+        "goes. There is none of these today.";
 }
 
 void fillReadings(Contents& contents)
 {
-    RangeChart loops{"Which loops stand near their limit?",
-                     "None is past it. Loop 08 stands nearest, 0.12 kΩ inside; 29 and 30 are long cables to the yard.",
-                     "kΩ", "zone, in the panel’s order", 3.3, {},
-                     "kΩ ± 0.05, meter A, wires off the panel, 14:55. Allowed 3.0 to 3.7: resistor 3.3 ± 10 %, and 0.04 "
-                     "for the cable at most."};
+    RangeChart loops{
+        "Which loops stand near their limit?",
+        "None is past it. Loop 08 stands nearest, 0.12 kΩ inside; 29 and 30 are long cables to the yard.",
+        "kΩ",
+        "zone, in the panel’s order",
+        3.3,
+        {},
+        "kΩ ± 0.05, meter A, wires off the panel, 14:55. Allowed 3.0 to 3.7: resistor 3.3 ± 10 %, and 0.04 "
+        "for the cable at most."};
     const std::vector<int> zones = {1,  2,  3,  4,  5,  6,  7,  8,  9,  11, 14, 15, 16, 17,
                                     18, 19, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31};
-    const std::vector<double> values = {3.35, 3.31, 3.42, 3.38, 3.30, 3.36, 3.33, 3.58, 3.40, 3.34, 3.37, 3.29, 3.35, 3.41,
-                                        3.39, 3.32, 3.36, 3.30, 3.44, 3.47, 3.46, 3.43, 3.31, 3.28, 3.35, 3.52, 3.55, 3.34};
+    const std::vector<double> values = {3.35, 3.31, 3.42, 3.38, 3.30, 3.36, 3.33, 3.58, 3.40, 3.34,
+                                        3.37, 3.29, 3.35, 3.41, 3.39, 3.32, 3.36, 3.30, 3.44, 3.47,
+                                        3.46, 3.43, 3.31, 3.28, 3.35, 3.52, 3.55, 3.34};
     for (std::size_t i = 0; i < zones.size(); ++i) {
         loops.points.push_back({fmt::format("{:02}", zones[i]), values[i], 0.05, 3.0, 3.7, pass,
                                 fmt::format("{:.2f}", values[i]), zones[i] == 8});
     }
     RangeChart radio{"Which radio devices are near the edge?",
-                     "GR-17 is past it, GR-22 too close to tell. All others have 2 dB to spare or more.", "dB",
-                     "device, in walking order", {}, {}, "dB ± 1.0, read off the panel’s own screen, 10:02 to 12:04."};
-    const std::vector<std::pair<std::string, double>> margins = {{"GR-16", 13.1}, {"GR-17", 6.5}, {"GR-22", 10.4},
+                     "GR-17 is past it, GR-22 too close to tell. All others have 2 dB to spare or more.",
+                     "dB",
+                     "device, in walking order",
+                     {},
+                     {},
+                     "dB ± 1.0, read off the panel’s own screen, 10:02 to 12:04."};
+    const std::vector<std::pair<std::string, double>> margins = {{"GR-16", 13.1}, {"GR-17", 6.5},  {"GR-22", 10.4},
                                                                  {"CE-13", 14.0}, {"CE-14", 12.6}, {"CE-20", 17.2},
                                                                  {"FL-03", 18.4}, {"YD-01", 12.2}, {"YD-02", 13.0}};
     for (const auto& [tag, margin] : margins) {
@@ -379,9 +429,11 @@ void fillReadings(Contents& contents)
 
 void fillGrounds(Contents& contents)
 {
-    contents.groundsLine = "Every limit with its source, every instrument with its date, and what was taken for granted.";
+    contents.groundsLine =
+        "Every limit with its source, every instrument with its date, and what was taken for granted.";
     contents.grounds = {
-        {"The kit", {},
+        {"The kit",
+         {},
          Table{{"instrument", "number", "uncertainty, k = 2", "calibrated"},
                {{"meter A, resistance", "0417", "± 0.5 % and 2 digits", "March 2026"},
                 {"sound level meter, class 2", "2290", "± 2 dB(A)", "January 2026"},
@@ -392,12 +444,15 @@ void fillGrounds(Contents& contents)
         {"How it was judged",
          {"A reading passes when it lies inside its limit by more than its uncertainty, and fails when it lies outside by "
           "more. Between the two it is called too close: nobody can tell, and the report does not pretend."},
-         {}, {"Guard band w = U, k = 2, on both sides; ILAC-G8:09/2019, 4.2."}},
-        {"Limits", {},
+         {},
+         {"Guard band w = U, k = 2, on both sides; ILAC-G8:09/2019, 4.2."}},
+        {"Limits",
+         {},
          Table{{"what", "lower", "upper", "source"},
                {{"loop resistance at the panel, one resistor", "3.0", "3.7 kΩ", "the panel’s thresholds, as planned"},
                 {"radio margin", "10 dB", "", "plan"},
-                {"sounder at the bed head, doors shut", "75 dB(A)", "", "plan; a figure of the fire standard, from memory"},
+                {"sounder at the bed head, doors shut", "75 dB(A)", "",
+                 "plan; a figure of the fire standard, from memory"},
                 {"gap at which a contact answers", "", "12 mm", "plan"},
                 {"exit delay, shop", "54 s", "66 s", "plan: 60 s, tolerance 10 %"}},
                {false, true, true, false}},
@@ -405,8 +460,10 @@ void fillGrounds(Contents& contents)
         {"Taken for granted",
          {"The station’s clock was 2 s ahead; its times are printed as they came.",
           "Zone labels were read from the plan of 3 November; none was changed on site."},
-         {}, {}},
-        {"Sequences and rounds", {},
+         {},
+         {}},
+        {"Sequences and rounds",
+         {},
          Table{{"what", "when", "how it went"},
                {{"set and unset, keypad and fob, shop and flat", "12:20", "4 of 4 as planned"},
                 {"fire over intruder", "12:52", "fire heard, intruder kept"},
@@ -418,7 +475,8 @@ void fillGrounds(Contents& contents)
         {"Shown to the customer",
          {"Setting and unsetting by keypad and fob; what an alarm sounds like; silence and reset; the false alarm call; "
           "the monthly trial; where the fuse is and what must never be switched off."},
-         {}, {}}};
+         {},
+         {}}};
 }
 
 void fillChecking(Contents& contents)
@@ -445,8 +503,9 @@ void fillChecking(Contents& contents)
          "signed; compare them with those on page one.",
          {"sha256sum record.jsonl"},
          "It begins with c41e07b9 5d30a2f8."}};
-    contents.checkingClosing = "A valid signature says that nothing was changed after signing. It does not say that the "
-                               "tests were done well: that is what the sheets before are for.";
+    contents.checkingClosing =
+        "A valid signature says that nothing was changed after signing. It does not say that the "
+        "tests were done well: that is what the sheets before are for.";
 }
 
 } // namespace
@@ -475,6 +534,7 @@ Contents lanternMill()
     bedroom.limit = "≥ 75 dB(A)";
     bedroom.scale = Scale{75, {}, 58, 2, fail};
     bedroom.proofs[2].state = ProofState::failed;
+    find(contents, "GR-04").proofs[0].seen = ProofSeen::byPartner;
     Device& hatch = find(contents, "FL-05");
     hatch.reading = hatch.limit = {};
     hatch.scale.reset();
@@ -507,10 +567,11 @@ Contents longWords()
     contents.practice = "PRACTICE";
     contents.headline += " " + contents.headline;
     for (int i = 0; i < 24; ++i) {
-        contents.doesNot.push_back({fail, fmt::format("XX-{:03}", i), "A finding that is told at some length: " + word + word});
+        contents.doesNot.push_back(
+            {fail, fmt::format("XX-{:03}", i), "A finding that is told at some length: " + word + word});
     }
-    contents.titleBlock.agreed += " " + contents.titleBlock.agreed + " " + word + contents.titleBlock.agreed +
-                                  contents.titleBlock.agreed + contents.titleBlock.agreed;
+    contents.titleBlock.agreed += " " + contents.titleBlock.agreed + " " + word + contents.titleBlock.agreed
+                                + contents.titleBlock.agreed + contents.titleBlock.agreed;
     contents.titleBlock.tester = word;
     for (DeviceRoom& room : contents.deviceRooms) {
         room.room += " " + word + word;
@@ -527,7 +588,8 @@ Contents longWords()
     Finding& finding = contents.findings.front();
     finding.line += " " + word + word;
     for (int i = 0; i < 60; ++i) {
-        finding.history.push_back({fmt::format("{:02}:{:02}", 15 + i / 60, i % 60), {}, "tried once more " + word, word + word});
+        finding.history.push_back(
+            {fmt::format("{:02}:{:02}", 15 + i / 60, i % 60), {}, "tried once more " + word, word + word});
     }
     finding.photograph->bytes.resize(200);
     RangeChart& loops = contents.charts.front();

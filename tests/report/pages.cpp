@@ -49,10 +49,10 @@ class Pages : public QObject {
     }
     static Contents contentsOf(const QString& name)
     {
-        return name == QStringLiteral("mill")  ? invented::lanternMill()
-               : name == QStringLiteral("one") ? invented::oneDevice()
-               : name == QStringLiteral("long") ? invented::longWords()
-                                                 : Contents{};
+        return name == QStringLiteral("mill") ? invented::lanternMill()
+             : name == QStringLiteral("one")  ? invented::oneDevice()
+             : name == QStringLiteral("long") ? invented::longWords()
+                                              : Contents{};
     }
     std::vector<Word> wordsOf(const QString& name) const;
     int sheetsOf(const QString& name) const;
@@ -105,8 +105,8 @@ std::vector<Word> Pages::wordsOf(const QString& name) const
 {
     std::vector<Word> words;
     int sheet = 0;
-    static const QRegularExpression pattern(
-        QStringLiteral("<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">(.*)</word>"));
+    static const QRegularExpression pattern(QStringLiteral(
+        "<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">(.*)</word>"));
     constexpr double unitsPerPoint = 110.0 / 72;
     for (const QString& line : run("pdftotext", {"-bbox", pathOf(name), "-"}).split(QLatin1Char('\n'))) {
         sheet += line.contains(QStringLiteral("<page ")) ? 1 : 0;
@@ -204,9 +204,9 @@ void Pages::aDeviceIsOneLine()
             ++devices;
             const auto text = [](const std::string& part) { return QString::fromStdString(part); };
             const bool found = std::ranges::any_of(lines, [&](const QString& line) {
-                return line.contains(text(device.tag)) && line.contains(text(device.result)) &&
-                       line.contains(text(device.reading)) && line.contains(text(device.limit)) &&
-                       line.trimmed().endsWith(text(device.time));
+                return line.contains(text(device.tag)) && line.contains(text(device.result))
+                    && line.contains(text(device.reading)) && line.contains(text(device.limit))
+                    && line.trimmed().endsWith(text(device.time));
             });
             QVERIFY2(found, device.tag.c_str());
         }
@@ -217,8 +217,11 @@ void Pages::aDeviceIsOneLine()
 void Pages::ligaturesAreSearchable()
 {
     const QString text = run("pdftotext", {"-raw", pathOf("long"), "-"});
-    for (const char* word : {"Verified", "office", "affluent", "fish", "flax", "efficient", "certificate", "fingerprint"}) {
-        QVERIFY2(text.contains(QLatin1String(word)) || run("pdftotext", {"-raw", pathOf("mill"), "-"}).contains(QLatin1String(word)), word);
+    for (const char* word :
+         {"Verified", "office", "affluent", "fish", "flax", "efficient", "certificate", "fingerprint"}) {
+        QVERIFY2(text.contains(QLatin1String(word))
+                     || run("pdftotext", {"-raw", pathOf("mill"), "-"}).contains(QLatin1String(word)),
+                 word);
     }
     for (char16_t ligature = 0xFB00; ligature <= 0xFB06; ++ligature) {
         QVERIFY(!text.contains(QChar(ligature)));
@@ -226,18 +229,24 @@ void Pages::ligaturesAreSearchable()
 }
 
 /// The words of a text in their order, with line breaks and gaps made one blank.
-static QString flat(const QString& text)
-{
-    return text.simplified();
-}
+static QString flat(const QString& text) { return text.simplified(); }
 
 void Pages::everyWordOfPageOneIsThere()
 {
     const QString text = flat(run("pdftotext", {"-l", "1", pathOf("mill"), "-"}));
     const Contents mill = invented::lanternMill();
-    std::vector<std::string> wanted = {mill.site, mill.subtitle, mill.date, mill.headline, mill.testedAgainst,
-                                       mill.notTestedNote, mill.liveWord, mill.titleBlock.tester, mill.titleBlock.key,
-                                       mill.titleBlock.agreed, mill.titleBlock.customerName, mill.titleBlock.lastLine,
+    std::vector<std::string> wanted = {mill.site,
+                                       mill.subtitle,
+                                       mill.date,
+                                       mill.headline,
+                                       mill.testedAgainst,
+                                       mill.notTestedNote,
+                                       mill.liveWord,
+                                       mill.titleBlock.tester,
+                                       mill.titleBlock.key,
+                                       mill.titleBlock.agreed,
+                                       mill.titleBlock.customerName,
+                                       mill.titleBlock.lastLine,
                                        mill.titleBlock.signedLine};
     for (const Duty& duty : mill.duties) {
         wanted.push_back(duty.words);
@@ -255,12 +264,14 @@ void Pages::everyWordOfPageOneIsThere()
     // The words name the sheet of instruments and limits; poppler says on which page its head really is.
     int grounds = 0;
     for (int sheet = 1; sheet <= sheetsOf("mill"); ++sheet) {
-        const QString page = run("pdftotext", {"-f", QString::number(sheet), "-l", QString::number(sheet), pathOf("mill"), "-"});
+        const QString page =
+            run("pdftotext", {"-f", QString::number(sheet), "-l", QString::number(sheet), pathOf("mill"), "-"});
         grounds = page.startsWith(QString::fromStdString(mill.labels.grounds)) ? sheet : grounds;
     }
     QVERIFY(grounds > 1);
     for (const std::string& one : wanted) {
-        const QString full = QString::fromStdString(one).replace(QStringLiteral("{sheet:grounds}"), QString::number(grounds));
+        const QString full =
+            QString::fromStdString(one).replace(QStringLiteral("{sheet:grounds}"), QString::number(grounds));
         QVERIFY2(text.contains(flat(full)), one.c_str());
     }
 }
@@ -298,7 +309,8 @@ void Pages::everyReadingOfAChartIsInItsTable()
                 const auto at = labels.indexOf(QString::fromStdString(point.label));
                 for (qsizetype below = i + 1; at >= 0 && below < std::min(i + 3, lines.size()); ++below) {
                     const QStringList figures = lines[below].split(QLatin1Char(' '), Qt::SkipEmptyParts);
-                    found = found || (figures.size() == labels.size() && figures[at] == QString::fromStdString(point.figure));
+                    found = found
+                         || (figures.size() == labels.size() && figures[at] == QString::fromStdString(point.figure));
                 }
             }
             QVERIFY2(found, (point.label + " " + point.figure).c_str());
@@ -314,7 +326,8 @@ void Pages::photographsAreInside()
         QVERIFY2(!line.contains(QStringLiteral("smask")), qPrintable(line));
     }
     // One that cannot be read says so in its place.
-    QVERIFY(flat(run("pdftotext", {pathOf("long"), "-"})).contains(QStringLiteral("The photograph could not be read.")));
+    QVERIFY(
+        flat(run("pdftotext", {pathOf("long"), "-"})).contains(QStringLiteral("The photograph could not be read.")));
     QCOMPARE(run("pdfimages", {"-list", pathOf("one")}).split(QLatin1Char('\n'), Qt::SkipEmptyParts).size(), 2);
 }
 
