@@ -91,9 +91,9 @@ Checked number(const Column& column, std::string_view cell)
     if (!parsed || (whole && cell.find('.') != std::string_view::npos)) {
         const bool tooLong = !parsed && parsed.error().code == "base.decimal-range";
         if (tooLong)
-            return failure("plan.cell-range", "",
-                           {{"found", std::string(cell)},
-                            {"wanted", fmt::format("{} to {}", column.lower, column.upper)}});
+            return failure(
+                "plan.cell-range", "",
+                {{"found", std::string(cell)}, {"wanted", fmt::format("{} to {}", column.lower, column.upper)}});
         return failure("plan.cell-not-a-number", "",
                        {{"found", std::string(cell)}, {"example", std::string(column.example)}});
     }
@@ -109,7 +109,8 @@ bool isDate(std::string_view cell)
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         if (i > 0 && pieces[i].size() != 2) return false;
         const auto* end = pieces[i].data() + pieces[i].size();
-        if (const auto read = std::from_chars(pieces[i].data(), end, part[i]); read.ec != std::errc() || read.ptr != end)
+        if (const auto read = std::from_chars(pieces[i].data(), end, part[i]);
+            read.ec != std::errc() || read.ptr != end)
             return false;
     }
     const std::chrono::year_month_day day{std::chrono::year(static_cast<int>(part[0])), std::chrono::month(part[1]),

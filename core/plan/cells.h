@@ -27,7 +27,10 @@ namespace detail {
 inline void put(std::string& member, const std::string& text) { member = text; }
 inline void put(std::vector<std::string>& member, const std::string& text) { member = base::split(text, ';'); }
 inline void put(std::optional<int>& member, const std::string& text) { member = std::stoi(text); }
-inline void put(std::optional<base::Decimal>& member, const std::string& text) { member = base::parseDecimal(text).value(); }
+inline void put(std::optional<base::Decimal>& member, const std::string& text)
+{
+    member = base::parseDecimal(text).value();
+}
 inline void put(bool& member, const std::string& text) { member = text == "yes"; }
 
 inline std::string textOf(const std::string& member) { return member; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every column of every file of a plan: what may stand in it, in which unit, and what a blank cell means. This one
-// description serves the reading, the rows of a job and FORMAT.md, whose tables a test compares with it.
+// description serves the reading, the rows of a job and FORMAT.md, whose tables a test compares with it. The bounds of
+// numbers are ours: wide enough for any building, narrow enough to catch a slipped decimal point or a mistaken unit.
 #pragma once
 
 #include "core/plan/plan.h"
@@ -57,18 +58,30 @@ struct Field {
 /// The columns of the file that holds rows of this type, in the order of FORMAT.md.
 template <class R>
 std::span<const Field<R>> fields();
-template <> std::span<const Field<Fact>> fields<Fact>();
-template <> std::span<const Field<Area>> fields<Area>();
-template <> std::span<const Field<Mode>> fields<Mode>();
-template <> std::span<const Field<Zone>> fields<Zone>();
-template <> std::span<const Field<Device>> fields<Device>();
-template <> std::span<const Field<Signal>> fields<Signal>();
-template <> std::span<const Field<Effect>> fields<Effect>();
-template <> std::span<const Field<Path>> fields<Path>();
-template <> std::span<const Field<Floor>> fields<Floor>();
-template <> std::span<const Field<Timer>> fields<Timer>();
-template <> std::span<const Field<Supply>> fields<Supply>();
-template <> std::span<const Field<Opening>> fields<Opening>();
+template <>
+std::span<const Field<Fact>> fields<Fact>();
+template <>
+std::span<const Field<Area>> fields<Area>();
+template <>
+std::span<const Field<Mode>> fields<Mode>();
+template <>
+std::span<const Field<Zone>> fields<Zone>();
+template <>
+std::span<const Field<Device>> fields<Device>();
+template <>
+std::span<const Field<Signal>> fields<Signal>();
+template <>
+std::span<const Field<Effect>> fields<Effect>();
+template <>
+std::span<const Field<Path>> fields<Path>();
+template <>
+std::span<const Field<Floor>> fields<Floor>();
+template <>
+std::span<const Field<Timer>> fields<Timer>();
+template <>
+std::span<const Field<Supply>> fields<Supply>();
+template <>
+std::span<const Field<Opening>> fields<Opening>();
 
 /// The facts that may stand in site.csv and panel.csv, each described as the column its value would be.
 std::span<const Column> siteFacts();

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/derive.h"
 
-#include "core/plan/cells.h"
+#include "core/base/text.h"
+#include "core/plan/assumptions.h"
 #include "core/plan/usual.h"
 
 #include <fmt/format.h>
@@ -21,14 +22,9 @@ void assume(R& row, Member member, const char* column, const Value& value)
     row.assumed.emplace_back(column);
 }
 
-bool isAssumed(const Row& row, std::string_view column)
-{
-    return std::ranges::find(row.assumed, column) != row.assumed.end();
-}
-
 /// A row for each name that is used and described nowhere.
 template <class R>
-void addRows(std::vector<R>& rows, std::string R::*member, const char* file, const char* column,
+void addRows(std::vector<R>& rows, std::string R::* member, const char* file, const char* column,
              const std::vector<std::string>& names)
 {
     std::set<std::string> made;
@@ -147,7 +143,9 @@ std::vector<std::string> modesOf(const Plan& plan, const Zone& zone)
 {
     std::vector<std::string> modes;
     for (const Mode& mode : plan.modes) {
-        const auto sets = [&](const std::string& area) { return std::ranges::find(mode.areas, area) != mode.areas.end(); };
+        const auto sets = [&](const std::string& area) {
+            return std::ranges::find(mode.areas, area) != mode.areas.end();
+        };
         if (!zone.areas.empty() && std::ranges::all_of(zone.areas, sets)) modes.push_back(mode.mode);
     }
     return modes;
@@ -205,33 +203,6 @@ void deriveRest(Plan& plan)
     }
 }
 
-std::string placeOf(const Row& row, std::string_view table)
-{
-    const std::string file = row.file.empty() ? std::string(table) + ".csv" : row.file;
-    return row.line > 0 ? fmt::format("{}:{}", file, row.line) : file;
-}
-
-template <class R>
-void listColumn(std::string_view table, const std::vector<R>& rows, const Field<R>& field, std::vector<Assumption>& list)
-{
-    std::vector<Assumption> each;
-    bool same = true;
-    std::string code = fmt::format("plan.assumed-{}", field.column.name);
-    std::ranges::replace(code, '_', '-');
-    for (const R& row : rows) {
-        if (!isAssumed(row, field.column.name)) continue;
-        each.push_back({fmt::format("{}, column {}", placeOf(row, table), field.column.name),
-                        code,
-                        {{"value", cellText(field, row)}}});
-        same = same && each.back().arguments == each.front().arguments;
-    }
-    if (same && each.size() > 1 && each.size() == rows.size()) {
-        each.resize(1);
-        each.front().where = fmt::format("{}.csv, column {}", table, field.column.name);
-    }
-    list.insert(list.end(), each.begin(), each.end());
-}
-
 } // namespace
 
 void derive(Plan& plan)
@@ -244,15 +215,6 @@ void derive(Plan& plan)
     deriveZones(plan);
     deriveRest(plan);
     plan.assumptions = assumptionsOf(plan);
-}
-
-std::vector<Assumption> assumptionsOf(const Plan& plan)
-{
-    std::vector<Assumption> list;
-    forEachTable(plan, [&]<class R>(std::string_view table, const std::vector<R>& rows) {
-        for (const Field<R>& field : fields<R>()) listColumn(table, rows, field, list);
-    });
-    return list;
 }
 
 } // namespace proofwalk::plan

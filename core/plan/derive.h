@@ -10,8 +10,4 @@ namespace proofwalk::plan {
 /// Fills in what can be derived and lists the assumptions. What is not clear stays blank.
 void derive(Plan& plan);
 
-/// The assumptions the rows name, made anew: "plan.assumed-COLUMN" {value}. A column that is derived to the same value in
-/// every row of its file is one assumption, not one a row.
-std::vector<Assumption> assumptionsOf(const Plan& plan);
-
 } // namespace proofwalk::plan

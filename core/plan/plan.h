@@ -107,8 +107,8 @@ struct Fact : Row {
 
 /// What was left blank and derived, so that it can be listed and contradicted.
 struct Assumption {
-    std::string where;  ///< "zones.csv:4, column purpose" or "devices.csv:7"
-    std::string code;   ///< words in core/words: "plan.assumed-purpose"
+    std::string where; ///< "zones.csv:4, column purpose" or "devices.csv:7"
+    std::string code; ///< words in core/words: "plan.assumed-purpose"
     std::vector<Argument> arguments;
 };
 

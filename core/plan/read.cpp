@@ -53,7 +53,9 @@ void checkFacts(std::string_view table, std::vector<Fact>& facts, Findings& find
 /// Of devices, beside the kind, one of floor and room must say where the thing is.
 void checkPlaces(const base::CsvTable& table, const std::vector<Device>& devices, Findings& findings)
 {
-    const auto has = [&](std::string_view column) { return std::ranges::find(table.header, column) != table.header.end(); };
+    const auto has = [&](std::string_view column) {
+        return std::ranges::find(table.header, column) != table.header.end();
+    };
     if (!has("floor") && !has("room")) {
         findings.errors.push_back({"plan.column-missing", "devices.csv", {{"wanted", std::string("room")}}});
         return;

@@ -2,8 +2,8 @@
 #include "core/plan/rows.h"
 
 #include "core/base/digest.h"
+#include "core/plan/assumptions.h"
 #include "core/plan/cells.h"
-#include "core/plan/derive.h"
 
 #include <fmt/format.h>
 
@@ -75,7 +75,8 @@ template <class R>
 Result<void> checkKeys(const Json::Object& object)
 {
     for (const auto& [key, cell] : object) {
-        const bool known = key == "id" || key == "assumed"
+        const bool known =
+            key == "id" || key == "assumed"
             || std::ranges::any_of(fields<R>(), [&](const Field<R>& field) { return field.column.name == key; });
         if (!known) return refuse("unknown key " + key, "");
     }
@@ -141,7 +142,8 @@ Result<std::vector<R>> tableIn(std::string_view table, const Json& rows, const R
     std::vector<R> read;
     for (const Json& each : *array->array()) {
         auto row = rowIn<R>(table, each, reveal);
-        if (!row) return std::unexpected(std::move(row.error()).within(fmt::format("{} row {}", table, read.size() + 1)));
+        if (!row)
+            return std::unexpected(std::move(row.error()).within(fmt::format("{} row {}", table, read.size() + 1)));
         read.push_back(std::move(*row));
     }
     return read;

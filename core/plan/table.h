@@ -62,12 +62,14 @@ std::vector<R> rowsOf(const base::CsvTable& table, const std::string& file, Find
         for (std::size_t i = 0; i < all.size(); ++i) {
             const bool there = columns[i] >= 0;
             if (!there && all[i].column.required) continue; // told once, for the column
-            const std::string_view cell = there ? std::string_view(read.cells[static_cast<std::size_t>(columns[i])]) : "";
+            const std::string_view cell =
+                there ? std::string_view(read.cells[static_cast<std::size_t>(columns[i])]) : "";
             // A truth has no blank to stand for "not said": it is taken as no, and that is an assumption.
             if (all[i].column.form == Form::truth && base::trimmed(cell).empty())
                 row.assumed.emplace_back(all[i].column.name);
             if (auto put = putCell(all[i], row, cell); !put) {
-                put.error().where = file + ":" + std::to_string(read.line) + ", column " + std::string(all[i].column.name);
+                put.error().where =
+                    file + ":" + std::to_string(read.line) + ", column " + std::string(all[i].column.name);
                 findings.errors.push_back(std::move(put.error()));
             }
         }

@@ -9,7 +9,7 @@ namespace proofwalk::review {
 namespace {
 
 template <class R>
-ByName<R> byName(const std::vector<R>& rows, std::string R::*name)
+ByName<R> byName(const std::vector<R>& rows, std::string R::* name)
 {
     ByName<R> map;
     map.reserve(rows.size());
@@ -29,7 +29,8 @@ Context::Context(const plan::Plan& p, const catalogue::Catalogue& c, const Knowl
 
 void Remarks::add(std::string code, std::string where, std::vector<Argument> arguments)
 {
-    m_remarks.push_back({std::string(m_check->id), m_check->severity, std::move(where), std::move(code), std::move(arguments)});
+    m_remarks.push_back(
+        {std::string(m_check->id), m_check->severity, std::move(where), std::move(code), std::move(arguments)});
 }
 
 std::string placeOf(const plan::Row& row, std::string_view file, std::string_view name)

@@ -47,9 +47,9 @@ void checkCausesExist(const Context& context, Remarks& remarks)
         else if (sort == "mode") tellUnknown(effect, name, context.modes, "review.cause-mode-unknown", remarks);
         else if (sort.empty()) tellUnknown(effect, name, context.devices, "review.cause-device-unknown", remarks);
         else if (std::ranges::find(purposes, name) == purposes.end())
-            remarks.add("review.cause-purpose-unknown", placeOf(effect, "effects.csv", effect.cause),
-                        {{"found", std::string(name)},
-                         {"nearest", nearestOf(name, {purposes.begin(), purposes.end()})}});
+            remarks.add(
+                "review.cause-purpose-unknown", placeOf(effect, "effects.csv", effect.cause),
+                {{"found", std::string(name)}, {"nearest", nearestOf(name, {purposes.begin(), purposes.end()})}});
         else if (std::ranges::none_of(context.plan.zones, [&](const plan::Zone& zone) {
                      return zone.purpose == name || zone.purpose.empty(); // a blank one may become it
                  }))

@@ -11,13 +11,14 @@ namespace proofwalk::review {
 namespace {
 
 template <class R>
-void tellTwice(const std::vector<R>& rows, std::string R::*name, const ByName<R>& first, std::string_view file,
+void tellTwice(const std::vector<R>& rows, std::string R::* name, const ByName<R>& first, std::string_view file,
                const std::string& code, Remarks& remarks)
 {
     for (const R& row : rows) {
         const R* earlier = first.at(row.*name);
         if (earlier != &row)
-            remarks.add(code, placeOf(row, file, row.*name), {{"found", row.*name}, {"other", std::int64_t{earlier->line}}});
+            remarks.add(code, placeOf(row, file, row.*name),
+                        {{"found", row.*name}, {"other", std::int64_t{earlier->line}}});
     }
 }
 
@@ -51,9 +52,11 @@ void checkNamesUnique(const Context& context, Remarks& remarks)
 void checkZonesExist(const Context& context, Remarks& remarks)
 {
     for (const plan::Device& device : context.plan.devices)
-        tellUnknown(device.zone, context.zones, "review.zone-unknown", placeOf(device, "devices.csv", device.tag), remarks);
+        tellUnknown(device.zone, context.zones, "review.zone-unknown", placeOf(device, "devices.csv", device.tag),
+                    remarks);
     for (const plan::Signal& signal : context.plan.signals)
-        tellUnknown(signal.zone, context.zones, "review.zone-unknown", placeOf(signal, "signals.csv", signal.tag), remarks);
+        tellUnknown(signal.zone, context.zones, "review.zone-unknown", placeOf(signal, "signals.csv", signal.tag),
+                    remarks);
 }
 
 void checkAreasExist(const Context& context, Remarks& remarks)
@@ -85,7 +88,8 @@ void checkModesExist(const Context& context, Remarks& remarks)
     for (const plan::Effect& effect : context.plan.effects) {
         for (const std::string& mode : base::split(effect.inMode, ';')) {
             if (mode != "always" && mode != "unset")
-                tellUnknown(mode, context.modes, "review.mode-unknown", placeOf(effect, "effects.csv", effect.cause), remarks);
+                tellUnknown(mode, context.modes, "review.mode-unknown", placeOf(effect, "effects.csv", effect.cause),
+                            remarks);
         }
     }
 }
@@ -93,10 +97,11 @@ void checkModesExist(const Context& context, Remarks& remarks)
 void checkFloorsExist(const Context& context, Remarks& remarks)
 {
     for (const plan::Device& device : context.plan.devices)
-        tellUnknown(device.floor, context.floors, "review.floor-unknown", placeOf(device, "devices.csv", device.tag), remarks);
-    for (const plan::Opening& opening : context.plan.openings)
-        tellUnknown(opening.floor, context.floors, "review.floor-unknown", placeOf(opening, "openings.csv", opening.opening),
+        tellUnknown(device.floor, context.floors, "review.floor-unknown", placeOf(device, "devices.csv", device.tag),
                     remarks);
+    for (const plan::Opening& opening : context.plan.openings)
+        tellUnknown(opening.floor, context.floors, "review.floor-unknown",
+                    placeOf(opening, "openings.csv", opening.opening), remarks);
 }
 
 void checkSignals(const Context& context, Remarks& remarks)
@@ -118,8 +123,10 @@ void checkSuppliesExist(const Context& context, Remarks& remarks)
 {
     if (context.plan.supplies.empty()) return;
     for (const plan::Device& device : context.plan.devices)
-        tellUnknown(device.supply, context.supplies, "review.supply-unknown", placeOf(device, "devices.csv", device.tag), remarks);
-    tellUnknown(context.plan.panelFact("supply"), context.supplies, "review.supply-unknown", "panel.csv, field supply", remarks);
+        tellUnknown(device.supply, context.supplies, "review.supply-unknown",
+                    placeOf(device, "devices.csv", device.tag), remarks);
+    tellUnknown(context.plan.panelFact("supply"), context.supplies, "review.supply-unknown", "panel.csv, field supply",
+                remarks);
 }
 
 } // namespace proofwalk::review

@@ -36,7 +36,8 @@ void checkKindsHaveSheets(const Context& context, Remarks& remarks)
 {
     std::map<std::string_view, std::vector<const plan::Device*>> without;
     for (const plan::Device& device : context.plan.devices) {
-        if (isKnown(context, device.kind) && !context.catalogue.kind(device.kind)) without[device.kind].push_back(&device);
+        if (isKnown(context, device.kind) && !context.catalogue.kind(device.kind))
+            without[device.kind].push_back(&device);
     }
     for (const auto& [kind, devices] : without)
         remarks.add("review.no-sheet", placeOf(*devices.front(), "devices.csv", devices.front()->tag),

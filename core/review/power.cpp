@@ -50,7 +50,7 @@ void checkBatteries(const Context& context, Remarks& remarks)
         if (!load.any) continue;
         const double alarm_h = supply.alarm_min ? base::toDouble(*supply.alarm_min) / 60 : 0;
         const double needed_ah = (load.standby_ma * base::toDouble(*supply.standby_h) + load.alarm_ma * alarm_h) / 1000
-            / base::toDouble(*supply.derating);
+                               / base::toDouble(*supply.derating);
         if (needed_ah > base::toDouble(*supply.battery_ah))
             remarks.add("review.battery-small", placeOf(supply, "power.csv", supply.supply),
                         {{"found", base::toText(*supply.battery_ah)},

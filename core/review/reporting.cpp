@@ -22,11 +22,13 @@ void checkReportCodes(const Context& context, Remarks& remarks)
         if (zone.reportCode.empty()) continue;
         const std::string where = placeOf(zone, "zones.csv", zone.zone);
         const auto code = context.knowledge.codes.find(zone.reportCode);
-        if (!code)
-            remarks.add("review.code-unknown", where, {{"found", zone.reportCode}});
+        if (!code) remarks.add("review.code-unknown", where, {{"found", zone.reportCode}});
         else if (!zone.purpose.empty() && !signals::fitsPurpose(*code, zone.purpose))
             remarks.add("review.code-unfit", where,
-                        {{"found", zone.reportCode}, {"event", code->event}, {"system", code->system}, {"purpose", zone.purpose}});
+                        {{"found", zone.reportCode},
+                         {"event", code->event},
+                         {"system", code->system},
+                         {"purpose", zone.purpose}});
     }
 }
 
@@ -44,10 +46,12 @@ void checkZonesHeard(const Context& context, Remarks& remarks)
         for (const std::string& name : zone.areas) {
             const auto area = context.areas.find(name);
             const std::string account = area == context.areas.end() ? std::string() : area->second->account;
-            const bool heard = std::ranges::any_of(
-                context.plan.paths, [&](const plan::Path& path) { return leadsToAnyone(path) && carries(path, account); });
+            const bool heard = std::ranges::any_of(context.plan.paths, [&](const plan::Path& path) {
+                return leadsToAnyone(path) && carries(path, account);
+            });
             if (!heard)
-                remarks.add("review.zone-unheard", placeOf(zone, "zones.csv", zone.zone), {{"area", name}, {"account", account}});
+                remarks.add("review.zone-unheard", placeOf(zone, "zones.csv", zone.zone),
+                            {{"area", name}, {"account", account}});
         }
     }
 }

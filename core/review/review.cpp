@@ -61,7 +61,8 @@ std::string_view wordOf(Severity severity)
 
 std::span<const Check> checks() { return table; }
 
-std::vector<Remark> reviewPlan(const plan::Plan& plan, const catalogue::Catalogue& catalogue, const Knowledge& knowledge)
+std::vector<Remark> reviewPlan(const plan::Plan& plan, const catalogue::Catalogue& catalogue,
+                               const Knowledge& knowledge)
 {
     const Context context(plan, catalogue, knowledge);
     Remarks remarks;

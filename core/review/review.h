@@ -28,6 +28,7 @@ struct Check {
 std::span<const Check> checks();
 
 /// What the checks have to say, in their order and within each in the order of the plan.
-std::vector<Remark> reviewPlan(const plan::Plan& plan, const catalogue::Catalogue& catalogue, const Knowledge& knowledge);
+std::vector<Remark> reviewPlan(const plan::Plan& plan, const catalogue::Catalogue& catalogue,
+                               const Knowledge& knowledge);
 
 } // namespace proofwalk::review

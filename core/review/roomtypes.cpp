@@ -15,16 +15,14 @@ std::string small(std::string_view text)
     for (std::size_t i = 0; i < out.size(); ++i) {
         const auto c = static_cast<unsigned char>(out[i]);
         const bool ascii = c >= 'A' && c <= 'Z';
-        const bool accented = i > 0 && static_cast<unsigned char>(out[i - 1]) == 0xC3 && c >= 0x80 && c <= 0x9E && c != 0x97;
+        const bool accented =
+            i > 0 && static_cast<unsigned char>(out[i - 1]) == 0xC3 && c >= 0x80 && c <= 0x9E && c != 0x97;
         if (ascii || accented) out[i] = static_cast<char>(c + 0x20);
     }
     return out;
 }
 
-bool isLetter(char c)
-{
-    return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
-}
+bool isLetter(char c) { return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80; }
 
 bool holdsWord(std::string_view text, std::string_view word)
 {
@@ -65,7 +63,8 @@ std::vector<std::string> RoomTypes::typesOf(std::string_view room) const
     const std::string text = small(room);
     std::vector<std::string> types;
     for (const auto& [type, words] : m_words) {
-        if (std::ranges::any_of(words, [&](const std::string& word) { return holdsWord(text, word); })) types.push_back(type);
+        if (std::ranges::any_of(words, [&](const std::string& word) { return holdsWord(text, word); }))
+            types.push_back(type);
     }
     return types;
 }

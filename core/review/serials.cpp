@@ -13,7 +13,8 @@ void checkSerials(const Context& context, Remarks& remarks)
         if (device.serial.empty()) continue;
         const auto [first, fresh] = owner.emplace(device.serial, &device);
         if (!fresh)
-            remarks.add("review.serial-twice", placeOf(device, "devices.csv", device.tag), {{"other", first->second->tag}});
+            remarks.add("review.serial-twice", placeOf(device, "devices.csv", device.tag),
+                        {{"other", first->second->tag}});
     }
     std::map<std::pair<std::string_view, std::string_view>, const plan::Signal*> inputs;
     for (const plan::Signal& signal : context.plan.signals) {
@@ -25,11 +26,11 @@ void checkSerials(const Context& context, Remarks& remarks)
         const auto other = owner.find(serial);
         if (other != owner.end() && other->second->tag != signal.tag)
             remarks.add("review.serial-twice", where, {{"other", other->second->tag}});
-        else if (other == owner.end() && device != context.devices.end())
-            owner.emplace(serial, device->second);
+        else if (other == owner.end() && device != context.devices.end()) owner.emplace(serial, device->second);
         if (signal.input.empty()) continue;
         const auto [first, fresh] = inputs.emplace(std::pair{serial, std::string_view(signal.input)}, &signal);
-        if (!fresh) remarks.add("review.input-twice", where, {{"input", signal.input}, {"other", first->second->signal}});
+        if (!fresh)
+            remarks.add("review.input-twice", where, {{"input", signal.input}, {"other", first->second->signal}});
     }
 }
 

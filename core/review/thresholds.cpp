@@ -20,7 +20,8 @@ struct State {
 /// The loop of a zone as core/measure knows it; nothing for one that is wired otherwise or not fully described.
 std::optional<measure::LoopWiring> wiringOf(const plan::Zone& zone)
 {
-    if (!zone.resistors || *zone.resistors < 1 || *zone.resistors > 2 || zone.rest.empty() || !zone.eol_ohm) return std::nullopt;
+    if (!zone.resistors || *zone.resistors < 1 || *zone.resistors > 2 || zone.rest.empty() || !zone.eol_ohm)
+        return std::nullopt;
     if (*zone.resistors == 2 && !zone.alarm_ohm) return std::nullopt;
     measure::LoopWiring wiring;
     wiring.resistors = *zone.resistors;
@@ -44,8 +45,8 @@ std::optional<measure::LoopWiring> wiringOf(const plan::Zone& zone)
 std::vector<State> statesInOrder(const measure::LoopWiring& wiring)
 {
     using measure::LoopState;
-    const State shorted{"short", LoopState::shorted}, normal{"normal", LoopState::closed}, alarm{"alarm", LoopState::alarm},
-        cut{"cut", LoopState::open};
+    const State shorted{"short", LoopState::shorted}, normal{"normal", LoopState::closed},
+        alarm{"alarm", LoopState::alarm}, cut{"cut", LoopState::open};
     if (wiring.resistors == 1) return {shorted, normal, cut};
     if (wiring.fireStyle) return {shorted, alarm, normal, cut};
     return {shorted, normal, alarm, cut};

@@ -18,11 +18,12 @@ constexpr double cableLimit_ohm = 100; // [2]
 
 struct Resistor {
     const char* column;
-    std::optional<base::Decimal> plan::Zone::*value;
+    std::optional<base::Decimal> plan::Zone::* value;
 };
 
 constexpr std::array resistors{Resistor{"eol_ohm", &plan::Zone::eol_ohm}, Resistor{"alarm_ohm", &plan::Zone::alarm_ohm},
-                               Resistor{"tamper_ohm", &plan::Zone::tamper_ohm}, Resistor{"fault_ohm", &plan::Zone::fault_ohm}};
+                               Resistor{"tamper_ohm", &plan::Zone::tamper_ohm},
+                               Resistor{"fault_ohm", &plan::Zone::fault_ohm}};
 
 std::string nearestPreferred(const base::Decimal& ohm)
 {
@@ -38,7 +39,8 @@ void checkResistorsStated(const Context& context, Remarks& remarks)
         const int count = zone.resistors.value_or(0);
         const std::string where = placeOf(zone, "zones.csv", zone.zone);
         const auto missing = [&](const char* column) {
-            remarks.add("review.resistor-missing", where, {{"wanted", std::string(column)}, {"count", std::int64_t{count}}});
+            remarks.add("review.resistor-missing", where,
+                        {{"wanted", std::string(column)}, {"count", std::int64_t{count}}});
         };
         if (count >= 1 && !zone.eol_ohm) missing("eol_ohm");
         if (count >= 2 && !zone.alarm_ohm) missing("alarm_ohm");
@@ -55,7 +57,9 @@ void checkResistorValues(const Context& context, Remarks& remarks)
                 || measure::isPreferredValue(*ohm, measure::Series::E96))
                 continue;
             remarks.add("review.resistor-value", placeOf(zone, "zones.csv", zone.zone),
-                        {{"column", std::string(resistor.column)}, {"found", base::toText(*ohm)}, {"nearest", nearestPreferred(*ohm)}});
+                        {{"column", std::string(resistor.column)},
+                         {"found", base::toText(*ohm)},
+                         {"nearest", nearestPreferred(*ohm)}});
         }
     }
 }

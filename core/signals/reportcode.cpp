@@ -32,7 +32,8 @@ bool isSound(std::string_view system, std::string_view code)
     const auto all = [&](char first, char last) {
         return std::ranges::all_of(code, [&](char c) { return c >= first && c <= last; });
     };
-    return (system == "DC-05" && code.size() == 3 && all('0', '9')) || (system == "DC-04" && code.size() == 2 && all('A', 'Z'));
+    return (system == "DC-05" && code.size() == 3 && all('0', '9'))
+        || (system == "DC-04" && code.size() == 2 && all('A', 'Z'));
 }
 
 } // namespace

@@ -16,12 +16,12 @@ namespace proofwalk::signals {
 
 /// One code and what it says.
 struct ReportCode {
-    std::string system;                ///< "DC-05" or "DC-04"
-    std::string code;                  ///< "130", "BA"
-    std::string event;                 ///< "intrusion, unspecified"
-    std::string group;                 ///< "burglary", "fire", "trouble", ...
+    std::string system; ///< "DC-05" or "DC-04"
+    std::string code; ///< "130", "BA"
+    std::string event; ///< "intrusion, unspecified"
+    std::string group; ///< "burglary", "fire", "trouble", ...
     std::vector<std::string> purposes; ///< of zones whose alarm may carry it; empty: not the alarm of a zone
-    std::string basis;                 ///< where the entry was met
+    std::string basis; ///< where the entry was met
 };
 
 /// Whether the alarm of a zone of that purpose may carry the code.

@@ -24,7 +24,13 @@ namespace {
 
 Column columnOf(Form form)
 {
-    return {.name = "c", .form = form, .blank = "not allowed", .example = "7", .lower = "0", .upper = "100", .list = "closed;open"};
+    return {.name = "c",
+            .form = form,
+            .blank = "not allowed",
+            .example = "7",
+            .lower = "0",
+            .upper = "100",
+            .list = "closed;open"};
 }
 
 } // namespace

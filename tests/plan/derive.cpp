@@ -60,7 +60,9 @@ void Derive::tags()
 
 void Derive::zonesAreasModesAndFloors()
 {
-    const auto plan = PlanFolder({{"devices.csv", "kind,zone,floor\nflood,3,cellar\ncontact-surface,1,ground\nflood,3,cellar\n"}}).read();
+    const auto plan =
+        PlanFolder({{"devices.csv", "kind,zone,floor\nflood,3,cellar\ncontact-surface,1,ground\nflood,3,cellar\n"}})
+            .read();
     QVERIFY(plan);
     QCOMPARE(plan->zones.size(), 2U);
     QCOMPARE(plan->zones[0].zone, "3");
@@ -78,7 +80,8 @@ void Derive::zonesAreasModesAndFloors()
 
 void Derive::fireZone()
 {
-    const auto plan = PlanFolder({{"devices.csv", "kind,zone,room\nsmoke-four-wire,9,hall\n"}, {"zones.csv", "zone\n9\n"}}).read();
+    const auto plan =
+        PlanFolder({{"devices.csv", "kind,zone,room\nsmoke-four-wire,9,hall\n"}, {"zones.csv", "zone\n9\n"}}).read();
     QVERIFY(plan);
     const plan::Zone& zone = plan->zones[0];
     QCOMPARE(zone.purpose, "fire");
@@ -107,7 +110,8 @@ void Derive::intrusionZoneLiveInItsModes()
 
 void Derive::mixedKindsLeaveThePurposeBlank()
 {
-    const auto plan = PlanFolder({{"devices.csv", "kind,zone,room\nflood,1,a\nsmoke-four-wire,1,b\nkeypad,2,c\n"}}).read();
+    const auto plan =
+        PlanFolder({{"devices.csv", "kind,zone,room\nflood,1,a\nsmoke-four-wire,1,b\nkeypad,2,c\n"}}).read();
     QVERIFY(plan);
     for (const plan::Zone& zone : plan->zones) {
         QVERIFY(zone.purpose.empty());
@@ -136,10 +140,12 @@ void Derive::reportingWithAndWithoutAReceiver()
     QVERIFY(alone);
     QVERIFY(alone->findZone("1")->reporting);
     QVERIFY(!alone->findZone("2")->reporting);
-    const auto heard = PlanFolder({{"devices.csv", devices}, {"zones.csv", zones}, {"paths.csv", "path,to\nline,owner\n"}}).read();
+    const auto heard =
+        PlanFolder({{"devices.csv", devices}, {"zones.csv", zones}, {"paths.csv", "path,to\nline,owner\n"}}).read();
     QVERIFY(heard);
     QVERIFY(heard->findZone("2")->reporting);
-    const auto nobody = PlanFolder({{"devices.csv", devices}, {"zones.csv", zones}, {"paths.csv", "path,to\nline,nobody\n"}}).read();
+    const auto nobody =
+        PlanFolder({{"devices.csv", devices}, {"zones.csv", zones}, {"paths.csv", "path,to\nline,nobody\n"}}).read();
     QVERIFY(nobody);
     QVERIFY(!nobody->findZone("2")->reporting);
 }
@@ -182,9 +188,10 @@ void Derive::accountOfTheSite()
 
 void Derive::feedOfTwoWireHeads()
 {
-    const auto plan = PlanFolder({{"devices.csv", "kind,zone,room\nsmoke-two-wire,1,a\ncontact-surface,2,a\ncontact-surface,3,a\n"},
-                                  {"zones.csv", "zone,eol_ohm\n1,4700\n2,4700\n3,\n"}})
-                          .read();
+    const auto plan =
+        PlanFolder({{"devices.csv", "kind,zone,room\nsmoke-two-wire,1,a\ncontact-surface,2,a\ncontact-surface,3,a\n"},
+                    {"zones.csv", "zone,eol_ohm\n1,4700\n2,4700\n3,\n"}})
+            .read();
     QVERIFY(plan);
     QCOMPARE(plan->findZone("1")->feed, "two-wire");
     QCOMPARE(plan->findZone("2")->feed, "loop"); // a resistor stands in a loop
@@ -214,12 +221,12 @@ void Derive::everyAssumptionHasWords()
         }
     }
     // As many as derive() and the blank truths can make.
-    QCOMPARE(codes, (std::set<std::string>{"plan.assumed-account", "plan.assumed-area", "plan.assumed-areas", "plan.assumed-delay",
-                                           "plan.assumed-derating", "plan.assumed-feed", "plan.assumed-floor",
-                                           "plan.assumed-in-mode", "plan.assumed-latching", "plan.assumed-live-in",
-                                           "plan.assumed-mode", "plan.assumed-public-access", "plan.assumed-purpose",
-                                           "plan.assumed-reporting", "plan.assumed-rest", "plan.assumed-sounding",
-                                           "plan.assumed-tag", "plan.assumed-zone"}));
+    QCOMPARE(codes, (std::set<std::string>{"plan.assumed-account", "plan.assumed-area", "plan.assumed-areas",
+                                           "plan.assumed-delay", "plan.assumed-derating", "plan.assumed-feed",
+                                           "plan.assumed-floor", "plan.assumed-in-mode", "plan.assumed-latching",
+                                           "plan.assumed-live-in", "plan.assumed-mode", "plan.assumed-public-access",
+                                           "plan.assumed-purpose", "plan.assumed-reporting", "plan.assumed-rest",
+                                           "plan.assumed-sounding", "plan.assumed-tag", "plan.assumed-zone"}));
 }
 
 QTEST_GUILESS_MAIN(Derive)

@@ -119,9 +119,10 @@ void Format::privateColumns()
             if (column.isPrivate) found.push_back(file + " " + std::string(column.name));
         }
     }
-    QCOMPARE(found, (std::vector<std::string>{"devices.csv position", "devices.csv protects", "devices.csv serial",
-                                              "devices.csv x_m", "devices.csv y_m", "devices.csv note", "floors.csv drawing",
-                                              "signals.csv serial", "site.csv name", "site.csv address"}));
+    QCOMPARE(found,
+             (std::vector<std::string>{"devices.csv position", "devices.csv protects", "devices.csv serial",
+                                       "devices.csv x_m", "devices.csv y_m", "devices.csv note", "floors.csv drawing",
+                                       "signals.csv serial", "site.csv name", "site.csv address"}));
 }
 
 QTEST_GUILESS_MAIN(Format)

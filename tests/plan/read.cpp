@@ -36,8 +36,7 @@ namespace {
 
 bool hasError(const std::vector<Error>& errors, std::string_view code, std::string_view where)
 {
-    return std::ranges::any_of(errors,
-                               [&](const Error& error) { return error.code == code && error.where == where; });
+    return std::ranges::any_of(errors, [&](const Error& error) { return error.code == code && error.where == where; });
 }
 
 } // namespace
@@ -115,9 +114,10 @@ void Read::leastPlan()
 
 void Read::everyFaultAtOnce()
 {
-    const auto plan = PlanFolder({{"devices.csv", "tag,kind,room,standby_ma,public_access\nA,,hall,1,maybe\nB,flood,hall,x,no\n"},
-                                  {"zones.csv", "zone,purpose,cable_m\n1,intrusoin,\"12,5\"\n,fire,99999\n"}})
-                          .read();
+    const auto plan =
+        PlanFolder({{"devices.csv", "tag,kind,room,standby_ma,public_access\nA,,hall,1,maybe\nB,flood,hall,x,no\n"},
+                    {"zones.csv", "zone,purpose,cable_m\n1,intrusoin,\"12,5\"\n,fire,99999\n"}})
+            .read();
     QVERIFY(!plan);
     const auto& errors = plan.error();
     QCOMPARE(errors.size(), 7U);

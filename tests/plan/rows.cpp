@@ -90,7 +90,8 @@ void Rows::nothingPrivateInTheOpen()
                     .value();
     Vault vault;
     const std::string text = base::canonical(plan::toRows(plan, vault.commit()));
-    const std::set<std::string> secrets{"Posi", "Prot", "Seri", "11.5", "12.5", "Note", "Sitename", "Addr", "Sersig", "Draw"};
+    const std::set<std::string> secrets{"Posi", "Prot",     "Seri", "11.5",   "12.5",
+                                        "Note", "Sitename", "Addr", "Sersig", "Draw"};
     for (const std::string& secret : secrets) QVERIFY2(!text.contains(secret), secret.c_str());
     std::set<std::string> kept;
     for (const auto& [key, value] : vault.values) kept.insert(value);
@@ -138,12 +139,13 @@ void Rows::shapeOfARow()
     plan.devices[0].id = std::string(32, 'a');
     const Json rows = plan::toRows(plan, [](const std::string&) { return std::string(64, 'c'); });
     QCOMPARE(rows.text("format"), "proofwalk/plan/1");
-    QCOMPARE(base::canonical(rows.find("devices")->array()->at(0)),
-             R"({"assumed":["public_access"],"id":"aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa","kind":"flood","public_access":"no",)"
-             R"("room":"hall","serial":{"private":"cccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccc"},)"
-             R"("standby_ma":"1.50","tag":"K"})");
-    for (const char* table : {"site", "areas", "modes", "zones", "devices", "signals", "effects", "paths", "panel", "floors",
-                              "timers", "power", "openings"})
+    QCOMPARE(
+        base::canonical(rows.find("devices")->array()->at(0)),
+        R"({"assumed":["public_access"],"id":"aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa","kind":"flood","public_access":"no",)"
+        R"("room":"hall","serial":{"private":"cccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccc"},)"
+        R"("standby_ma":"1.50","tag":"K"})");
+    for (const char* table : {"site", "areas", "modes", "zones", "devices", "signals", "effects", "paths", "panel",
+                              "floors", "timers", "power", "openings"})
         QVERIFY2(rows.find(table) && rows.find(table)->array(), table);
 }
 
@@ -157,10 +159,12 @@ void Rows::refused_data()
     QTest::newRow("unknown key") << "\"room\"" << "\"rooms\"" << "plan.rows";
     QTest::newRow("no id") << "\"id\":\"aa" << "\"id\":\"a" << "plan.rows";
     QTest::newRow("cell that is a number") << "\"hall\"" << "5" << "plan.rows";
-    QTest::newRow("private cell in the open") << R"({"private":"cccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccc"})"
-                                              << "\"S\"" << "plan.rows";
-    QTest::newRow("open cell hidden") << "\"hall\"" << R"({"private":"cccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccc"})"
-                                      << "plan.rows";
+    QTest::newRow("private cell in the open")
+        << R"({"private":"cccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccc"})"
+        << "\"S\"" << "plan.rows";
+    QTest::newRow("open cell hidden")
+        << "\"hall\"" << R"({"private":"cccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccccc"})"
+        << "plan.rows";
     QTest::newRow("commitment cut short") << "\"cccc" << "\"ccc" << "plan.rows";
     QTest::newRow("number outside its domain") << "1.50" << "-1.50" << "plan.cell-range";
     QTest::newRow("kind missing") << "\"kind\":\"flood\"," << "" << "plan.cell-empty";

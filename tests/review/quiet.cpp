@@ -32,14 +32,16 @@ void Quiet::notTold_data()
     row("kind unknown, honestly", "kind-known", "devices.csv", "holdup-button", "unknown");
     row("kind unknown needs no zone", "device-zoned", "devices.csv", "holdup-button,6", "unknown,");
     row("detector on a signal's zone", "device-zoned", "devices.csv", "contact-surface,1", "contact-surface,");
-    row("public, but nothing in it to guard", "tamper-where-public", "devices.csv", "hall,,main,20,50,no", "hall,,main,20,50,yes");
+    row("public, but nothing in it to guard", "tamper-where-public", "devices.csv", "hall,,main,20,50,no",
+        "hall,,main,20,50,yes");
     row("resistor of E96", "resistor-value", "zones.csv", "1,4700,,,1", "1,4750,,,1"); // IEC 60063, E96: 4.75
     row("593 m of thin cable", "loop-cable", "zones.csv", "4700,,,1,AWG 24,40", "4700,,,1,AWG 24,593"); // loop-01
     row("length without conductor", "loop-cable", "zones.csv", "4700,,,1,AWG 24,40", "4700,,,1,,5000");
     row("threshold just below the alarm", "loop-states", "panel.csv", "loop_normal_alarm_ohm,7050",
         "loop_normal_alarm_ohm,9305"); // loop-02: alarm from 9306
     row("one input on two transmitters", "serial-unique", "signals.csv", "K-1,tamper,5,,", "K-1,tamper,5,B7,2");
-    row("entry delay at its limit", "timer-range", "timers.csv", "house,30", "house,45"); // EN 50131-1, as quoted publicly
+    row("entry delay at its limit", "timer-range", "timers.csv", "house,30",
+        "house,45"); // EN 50131-1, as quoted publicly
     row("battery just large enough", "battery-load", "power.csv", "main,18", "main,13.0"); // battery-01: 12.99583
     row("heat in the kitchen", "room-suits-kind", "devices.csv", "F-1,flood", "F-1,heat-fixed");
     row("room that only sounds alike", "room-suits-kind", "devices.csv", "3,ground,hall", "3,ground,Kitchener Room");
@@ -93,9 +95,10 @@ void Quiet::severities()
 void Quiet::unconfirmedFigureIsSaidToBe()
 {
     auto sheets = test::fullCatalogue().files();
-    sheets["rules/house-rules.toml"] = "format = 1\ntitle = \"x\"\njurisdiction = \"x\"\n[[figures]]\n"
-                                       "quantity = \"exit-delay\"\nunit = \"min\"\nlower = \"2\"\nbinding = \"advice\"\n"
-                                       "confirmed = false\nsource = { basis = \"from memory\", note = \"x.\" }\n";
+    sheets["rules/house-rules.toml"] =
+        "format = 1\ntitle = \"x\"\njurisdiction = \"x\"\n[[figures]]\n"
+        "quantity = \"exit-delay\"\nunit = \"min\"\nlower = \"2\"\nbinding = \"advice\"\n"
+        "confirmed = false\nsource = { basis = \"from memory\", note = \"x.\" }\n";
     const auto catalogue = catalogue::Catalogue::read(sheets);
     QVERIFY2(catalogue, catalogue ? "" : (catalogue.error().where + " " + catalogue.error().code).c_str());
     auto files = test::soundPlan();

@@ -31,9 +31,8 @@ void Codes::meaningAndPurposes_data()
     QTest::addColumn<QString>("group");
     QTest::addColumn<QString>("fits");
     QTest::addColumn<QString>("fitsNot");
-    const auto row = [](const char* code, const char* system, const char* group, const char* fits, const char* fitsNot) {
-        QTest::newRow(code) << code << system << group << fits << fitsNot;
-    };
+    const auto row = [](const char* code, const char* system, const char* group, const char* fits,
+                        const char* fitsNot) { QTest::newRow(code) << code << system << group << fits << fitsNot; };
     row("130", "DC-05", "burglary", "intrusion", "fire");
     row("111", "DC-05", "fire", "fire", "intrusion");
     row("122", "DC-05", "panic", "hold-up", "intrusion");
