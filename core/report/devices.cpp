@@ -64,7 +64,7 @@ Columns columnsOf(const std::vector<DeviceRoom>& rooms)
     c.where = c.device + 0.56 * (361 - c.device);
     const double room = c.reading - (c.proofs + 3 * proofPitch + 18);
     double readings = widest(rooms, &Device::reading, c.readingStyle);
-    if (readings > room + 24) {
+    if (readings > room + 12) {
         c.readingStyle.size = 13;
         readings = widest(rooms, &Device::reading, c.readingStyle);
     }
