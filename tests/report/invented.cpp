@@ -585,6 +585,7 @@ Contents longWords()
             in.name += " " + word + word;
         }
     }
+    find(contents, "GR-05").tag = "OFFICE-SND-05";
     Finding& finding = contents.findings.front();
     finding.line += " " + word + word;
     for (int i = 0; i < 60; ++i) {
