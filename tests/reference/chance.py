@@ -1,13 +1,13 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Walks by chance, folded twice: by the program and by refold.py. Where the two differ, one of them (or the page) is wrong.
+"""Walks by chance, folded twice: by the program and by refold.py. Where they differ, one of them or the page is wrong.
 
     chance.py PROOFWALK JOB.walk [ROUNDS [SEED]]
 
-PROOFWALK is the program, JOB.walk any job it began: its plan and sheets are the ground. Each round writes a new job file by
-core/journal/FORMAT.md, in which up to four phones answer, repair, withdraw, accept and see each other's heads by chance, and
-compares `where --json` with refold.py: verdicts, proofs, core steps and how many were answered, findings. The first
-difference is printed with its seed, and its job file kept. Exit 1 on a difference.
+PROOFWALK is the program, JOB.walk any job it began: its plan and sheets are the ground. Each round writes a new job
+file by core/journal/FORMAT.md, in which up to four phones answer, repair, withdraw, accept and see each other's heads by
+chance, and compares `where --json` with refold.py: verdicts, proofs, core steps and how many were answered, findings.
+Differences are printed with their seed, and the job file kept. Exit 1 on any.
 """
 import json
 import random
@@ -21,7 +21,7 @@ sys.dont_write_bytecode = True
 sys.path.insert(0, str(Path(__file__).parent))
 import record  # noqa: E402
 import refold  # noqa: E402
-from refold_selftest import KEY, Walk, canonical, name_id, sealed, sign  # noqa: E402
+from refold_selftest import KEY, Walk, name_id, sealed, sign  # noqa: E402
 
 SCHEMA = """
 CREATE TABLE job(id TEXT NOT NULL PRIMARY KEY) STRICT, WITHOUT ROWID;
@@ -96,8 +96,8 @@ class ByChance(Walk):
             if events:
                 self.withdraw(chain, dice.choice(events), seen)
         elif act == "finding":
-            self.say(chain, "finding", {"step": list(self.a_step()), "grade": dice.choice(("deficiency", "recommendation")),
-                                        "words": sealed()}, seen)
+            grade = dice.choice(("deficiency", "recommendation"))
+            self.say(chain, "finding", {"step": list(self.a_step()), "grade": grade, "words": sealed()}, seen)
         elif act == "accept":
             self.say(chain, "accept", {"findings": self.some_steps(), "name": sealed(), "words": sealed()}, seen)
         elif act == "no-access":
@@ -113,15 +113,19 @@ class ByChance(Walk):
                               (8, 4, 12 if step["kind"] in ("read", "time", "trial") else 0, 2, 1, 1))[0]
         more = {}
         if result == "value" and step["kind"] == "trial":
-            more = {"hits": dice.randint(step["needed"] - 1, step["tries"]), "tries": step["tries"] + dice.randint(-1, 1)}
+            tries = step["tries"] + dice.randint(-1, 1)
+            more = {"hits": min(tries, dice.randint(step["needed"] - 1, step["tries"])), "tries": tries}
         elif result == "value":
-            # In thousandths of the base unit, at and about the limits.
-            limit, scale = self.limits[key], refold.UNITS[step["unit"]][1]
+            # At and about the limits, in any unit of the quantity that is a power of ten of the base unit.
+            limit = self.limits[key]
             ends = [end for end in (limit.lower, limit.upper) if end is not None] or [refold.Decimal(1)]
-            value = int((dice.choice(ends) / refold.Decimal(scale)).scaleb(4)) + dice.choice((-11, -10, -9, -1, 0, 1, 9, 10, 11))
-            more["reading"] = {"m": value, "e": -4, "unit": step["unit"]}
+            near = int(dice.choice(ends).scaleb(4)) + dice.choice((-11, -10, -9, -1, 0, 1, 9, 10, 11))
+            units = {unit: refold.Decimal(scale).adjusted() for unit, (quantity, scale) in refold.UNITS.items()
+                     if quantity == refold.UNITS[step["unit"]][0] and scale not in ("60", "3600")}
+            unit = dice.choice(sorted(units))
+            more["reading"] = {"m": near, "e": -4 - units[unit], "unit": unit}
             if dice.random() < 0.6:
-                more["uncertainty"] = {"m": dice.choice((0, 1, 10)), "e": -4}
+                more["uncertainty"] = {"m": dice.choice((0, 1, 10)), "e": -4 - units[unit]}
         how = dice.choices(("singly", "bulk", "ear", "partner"), (8, 2, 1, 1))[0]
         self.answer(chain, list(key), result, seen, state, how, **more)
 
@@ -163,7 +167,8 @@ def by_page(walk):
     for device in folded["devices"]:
         names = {(signal, name) for _, signal, name in core[device["id"]]}
         steps = [step for step in device["steps"] if (step["signal"], step["name"]) in names]
-        answer[device["tag"]] = [device["verdict"], device["proofs"], sum(step["at"] != "" for step in steps), len(steps)]
+        answered = sum(step["at"] != "" for step in steps)
+        answer[device["tag"]] = [device["verdict"], device["proofs"], answered, len(steps)]
     return answer
 
 
@@ -173,6 +178,7 @@ def main(arguments):
         return 2
     program, ground = arguments[:2]
     rounds, first = ([int(each) for each in arguments[2:]] + [100, 1][len(arguments) - 2:])
+    differing = 0
     for seed in range(first, first + rounds):
         walk = ByChance(ground, random.Random(seed))
         path = Path(tempfile.mkdtemp()) / f"chance-{seed}.walk"
@@ -182,11 +188,12 @@ def main(arguments):
                  for key in sorted(theirs.keys() | ours.keys()) if theirs.get(key) != ours.get(key)]
         if wrong:
             print(f"seed {seed}, {path}:", *wrong, sep="\n")
-            return 1
-        path.unlink()
-        path.parent.rmdir()
-    print(f"{rounds} walks by chance, from seed {first}: the program and the page agree.")
-    return 0
+            differing += 1
+        else:
+            path.unlink()
+            path.parent.rmdir()
+    print(f"{rounds} walks by chance, from seed {first}: {differing} differ.")
+    return 1 if differing else 0
 
 
 if __name__ == "__main__":

@@ -55,7 +55,9 @@ def in_base_unit(number, unit):
 
 
 def number_of(member):
-    """{"m": mantissa, "e": exponent}, as typed."""
+    """{"m": mantissa, "e": exponent}, as typed: below 10^15 and from -9 to 9 (core/base/decimal.h)."""
+    if abs(member["m"]) >= 10**15 or abs(member["e"]) > 9:
+        raise ValueError("a number out of range")
     return Decimal(member["m"]).scaleb(member["e"])
 
 
@@ -392,9 +394,8 @@ class Fold:
         for event in events:
             try:
                 self.take(event)
-            except (KeyError, TypeError, ValueError, ArithmeticError) as error:
+            except (KeyError, TypeError, ValueError, ArithmeticError):
                 self.not_judged.append(event)  # a body that is not as the page tables it
-                record.problems.append(f"event {event.n} of chain {event.chain}: body: {error!r}")
         # A no-access is an attempt at each of the device's own core steps that had no attempt which still stands, on any
         # phone: whoever did reach the device is believed.
         answered = set(self.attempts)

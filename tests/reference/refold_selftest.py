@@ -821,6 +821,13 @@ class Soundness(Case):
         answer = self.walk.fold()
         self.assertEqual((len(answer["notJudged"]), answer["problems"]), (1, []))
 
+    def test_a_body_that_is_not_as_tabled_is_not_judged(self):
+        self.walk.say("a", "answer", {"step": OPENS, "how": "singly"})
+        self.walk.answer("a", LOOP, "value", reading={"m": 4, "e": -10, "unit": "kOhm"})
+        answer = self.walk.fold()
+        self.assertEqual((len(answer["notJudged"]), self.step(OPENS)["verdict"], self.step(LOOP)["verdict"]),
+                         (2, "to-do", "to-do"))
+
     def test_another_judgement_is_not_judged(self):
         with self.assertRaises(refold.Unreadable):
             Walk(house(), FILES, judgement=2).fold()
