@@ -10,10 +10,10 @@
 namespace proofwalk::command {
 namespace {
 
-std::array<Command, 7> allCommands()
+std::array<Command, 9> allCommands()
 {
     return {checkCommand(), kindsCommand(), startCommand(),  orderCommand(), takeCommand(),
-            whereCommand(), signerCommand()};
+            whereCommand(), reportCommand(), verifyCommand(), signerCommand()};
 }
 
 void listCommands(Face& face)
