@@ -5,8 +5,8 @@
     chance.py PROOFWALK JOB.walk [ROUNDS [SEED]]
 
 PROOFWALK is the program, JOB.walk any job it began: its plan and sheets are the ground. Each round writes a new job
-file by core/journal/FORMAT.md, in which up to four phones answer, repair, withdraw, accept and see each other's heads by
-chance, and compares `where --json` with refold.py: verdicts, proofs, core steps and how many were answered, findings.
+file by core/journal/FORMAT.md, in which up to four phones answer, repair, withdraw, accept and see each other's heads
+by chance, and compares `where --json` with refold.py: verdicts, proofs, core steps and how many were answered, findings.
 Differences are printed with their seed, and the job file kept. Exit 1 on any.
 """
 import json

@@ -396,8 +396,8 @@ class Fold:
                 self.take(event)
             except (KeyError, TypeError, ValueError, ArithmeticError):
                 self.not_judged.append(event)  # a body that is not as the page tables it
-        # A no-access is an attempt at each of the device's own core steps that had no attempt which still stands, on any
-        # phone: whoever did reach the device is believed.
+        # A no-access is an attempt at each of the device's own core steps that had no attempt which still stands, on
+        # any phone: whoever did reach the device is believed.
         answered = set(self.attempts)
         for event, key in self.blankets:
             if key not in answered:
@@ -415,7 +415,8 @@ class Fold:
         elif event.kind == "no-access":
             for device in self.scope.devices:
                 if device.id == event.body["subject"]:
-                    self.blankets += [(event, key) for key, step in device.steps if key[0] == device.id and step["core"]]
+                    self.blankets += [(event, key) for key, step in device.steps
+                                      if key[0] == device.id and step["core"]]
         elif event.kind == "finding":
             self.named[tuple(event.body["step"])].append(event)
         elif event.kind == "repair":

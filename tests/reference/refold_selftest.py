@@ -324,7 +324,7 @@ class Answers(Case):
         self.assertEqual(self.step(OPENS)["verdict"], "no-access")
 
     def test_a_bulk_answer_is_judged_by_what_it_saw(self):
-        # It saw a pass and a fail that differ, so it superseded neither, though the pass was superseded since elsewhere.
+        # It saw two that differ, so it superseded neither, though one of them was superseded elsewhere since.
         one = self.walk.answer("a", OPENS, "started")
         two = self.walk.answer("b", OPENS, "not-as-planned")
         self.walk.answer("c", OPENS, "as-planned", [one, two], how="ear")
