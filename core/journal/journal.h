@@ -29,12 +29,12 @@ Result<std::string> preparePhotograph(std::string_view bytes);
 class Journal {
 public:
     /// A new job file with a random job id, owner-only. Nothing is there yet until the first append, whose first
-    /// draft must be of kind "start". Errors: journal.exists; journal.unwritable {detail}.
+    /// draft must be of kind "start". Errors: journal.exists; journal.full; journal.unwritable {detail}.
     static Result<Journal> create(const std::filesystem::path& file, std::shared_ptr<const SigningKey> machineKey);
 
     /// Opens for writing; a new chain begins with the first append (an "open" event with the machine's public key is put
     /// before it). Errors: file.missing; journal.foreign; journal.newer {found, known}; journal.damaged {detail};
-    /// journal.in-use; journal.read-only {detail}.
+    /// journal.in-use; journal.read-only {detail}; journal.full; journal.unwritable {detail}; file.unreadable {detail}.
     static Result<Journal> open(const std::filesystem::path& file, std::shared_ptr<const SigningKey> machineKey);
 
     /// The whole record, read-only and untrusting; the file is not changed. Errors as open.
