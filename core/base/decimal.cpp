@@ -8,7 +8,7 @@
 namespace proofwalk::base {
 namespace {
 
-__extension__ typedef __int128 Wide;
+__extension__ typedef __int128 Wide; // NOLINT(modernize-use-using): __extension__ has no place in a using
 
 constexpr std::int64_t mantissaLimit = 1'000'000'000'000'000;
 constexpr int exponentLimit = 9;

@@ -125,7 +125,7 @@ class Rules(unittest.TestCase):
     def testAFileWithoutATest(self):
         self.write("core/walk/order.cpp", SPDX)
         self.expect(tested.rule, "core/walk/order.cpp:1: has no test")
-        self.write("tests/house/tested-through.txt", "core/walk/order.cpp tests/walk/fold.cpp\n")
+        self.write("tests/house/tested-through.txt", "tests/walk/fold.cpp: order\n")
         self.expect(tested.rule)
 
     def testAFileWhoseHeaderATestIncludes(self):
@@ -136,10 +136,10 @@ class Rules(unittest.TestCase):
     def testAListOfTestsThatIsOutOfDate(self):
         self.write("core/walk/order.cpp", SPDX)
         self.write("tests/house/tested-through.txt",
-                   "core/walk/order.cpp tests/walk/gone.cpp\ncore/base/csv.cpp tests/base/csv.cpp\ncore/x.cpp tests/x\n")
+                   "tests/walk/gone.cpp: order\ntests/base/csv.cpp: csv\ntests/walk/fold.cpp: x\n")
         self.expect(tested.rule, "tests/house/tested-through.txt:2: core/base/csv.cpp has a test of its own",
                     "tests/house/tested-through.txt:1: there is no tests/walk/gone.cpp",
-                    "tests/house/tested-through.txt:3: there is no core/x.cpp")
+                    "tests/house/tested-through.txt:3: there is no core/walk/x.cpp")
 
     def testAPackageNotListed(self):
         self.write("CMakeLists.txt", "# find_package(JPEG)\nfind_package(fmt REQUIRED)\n"

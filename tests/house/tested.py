@@ -14,12 +14,13 @@ INCLUDE = re.compile(r'^\s*#\s*include\s*"(core/[^"]+)"')
 
 
 def named(root):
-    """What the list says: file of core -> (line number, test)."""
+    """What the list says, "TEST: NAME NAME", names of the test's own room: file of core -> (line number, test)."""
     result = {}
     for number, line in lines(root, LIST) if (root / LIST).exists() else []:
         if line.strip() and not line.startswith("#"):
-            file, test = line.split()
-            result[file] = (number, test)
+            test, _, names = line.partition(":")
+            for name in names.split():
+                result[f"core/{Path(test).parts[1]}/{name}.cpp"] = (number, test)
     return result
 
 
