@@ -76,7 +76,7 @@ void fillWorks(const Filling& filling, Contents& contents)
             return verdict == walk::Verdict::pass || (verdict == walk::Verdict::toDo && !filling.scope.step(key)->step.core);
         });
         if (whole)
-            contents.works.push_back(filling.phrase("report.works.sequence", {{"sequence", sequence.sequence->title}}));
+            contents.works.push_back(filling.phrase("report.works.sequence", {{"sequence", sequence.title}}));
     }
 }
 

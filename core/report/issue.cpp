@@ -38,13 +38,6 @@ std::vector<Attachment> attachmentsOf(const journal::Record& record, std::string
     return attachments;
 }
 
-/// The cell "installer's key" of page one, in points: the sheets are drawn in 910 x 1286 units at 110 to the inch.
-SignaturePlace keyCell()
-{
-    constexpr double unit = 72.0 / 110.0;
-    return {0, 60 * unit, 1110 * unit, 250 * unit, 30 * unit};
-}
-
 } // namespace
 
 Result<Issued> issueReport(const journal::Record& record, const words::Book& book, const journal::Identity& identity,
@@ -65,7 +58,7 @@ Result<Issued> issueReport(const journal::Record& record, const words::Book& boo
 
     const DocumentFacts facts{contents.site + ", " + book.phrase("report.subtitle"), "Proofwalk " PROOFWALK_VERSION,
                               "Qt and qpdf", "en-GB", issue.asOf};
-    auto document = buildPdfA(*drawn, facts, attachmentsOf(record, std::move(lines), judged->state), keyCell());
+    auto document = buildPdfA(*drawn, facts, attachmentsOf(record, std::move(lines), judged->state), installerPlace);
     if (!document) return passOn(document);
     const std::string reason = contents.title.empty() ? book.phrase("report.subtitle") : contents.title;
     auto signedBytes = signReport(*document, identity, {issue.asOf, reason});

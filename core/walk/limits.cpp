@@ -5,6 +5,8 @@
 #include "core/measure/conformity.h"
 #include "core/measure/loop.h"
 
+#include <algorithm>
+
 namespace proofwalk::walk {
 namespace {
 
@@ -88,11 +90,23 @@ Result<std::optional<Limit>> aroundPlanned(const catalogue::Step& step, const pl
     return std::optional(limit);
 }
 
-std::optional<Limit> leastWithin(const plan::Plan& plan, const catalogue::Step& step, const plan::Device& device)
+/// Whether the effect is set off by this device: by its tag, its zone or its zone's purpose.
+bool isCausedBy(const plan::Effect& effect, const plan::Device& device, const plan::Zone* zone)
+{
+    if (effect.cause == device.tag) return true;
+    return zone != nullptr && (effect.cause == "zone:" + zone->zone || effect.cause == "purpose:" + zone->purpose);
+}
+
+/// The least time promised for what drives the device; for one that drives others, for those others.
+std::optional<Limit> leastWithin(const plan::Plan& plan, const catalogue::Step& step, const plan::Device& device,
+                                 const plan::Zone* zone)
 {
     Limit limit = ofPlan(step, "s", "plan.effect");
+    const bool driven = std::ranges::any_of(plan.effects, [&](const plan::Effect& each) { return each.effect == device.tag; });
     for (const plan::Effect& effect : plan.effects) {
-        if (effect.effect != device.tag || !effect.within_s) continue;
+        const bool concerns = driven ? effect.effect == device.tag
+                                     : isCausedBy(effect, device, zone) && !effect.effect.starts_with("path:");
+        if (!concerns || !effect.within_s) continue;
         if (!limit.upper || base::compare(*effect.within_s, *limit.upper) < 0) limit.upper = effect.within_s;
     }
     if (!limit.upper) return {};
@@ -146,7 +160,7 @@ Result<std::optional<Limit>> limitOfPlan(const LimitGround& ground, const catalo
         if (timer != nullptr) return aroundPlanned(step, *timer);
         break;
     case catalogue::PlanLimit::effectWithin:
-        if (device != nullptr) return leastWithin(ground.plan, step, *device);
+        if (device != nullptr) return leastWithin(ground.plan, step, *device, zone);
         break;
     case catalogue::PlanLimit::radioMinimum: return leastMargin(ground.plan, step);
     case catalogue::PlanLimit::none: break;

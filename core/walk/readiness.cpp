@@ -92,7 +92,7 @@ private:
                 if (verdict == Verdict::toDo || verdict == Verdict::running || verdict == Verdict::retest
                     || verdict == Verdict::tooClose)
                     rung("ready.sequence", nameOfSubject(*m_state.scope, key), true,
-                         {{"step", key.name}, {"sequence", sequence.sequence->title}});
+                         {{"step", key.name}, {"sequence", sequence.title}});
             }
         }
     }

@@ -70,9 +70,12 @@ public:
         return {};
     }
 
-    Result<void> addSequence(const catalogue::Sequence& sequence)
+    Result<void> addSequence(const std::string& name)
     {
-        ScopeSequence site{&sequence, {}};
+        auto composed = m_scope.catalogue->composeSequence(name, m_scope.plan->rules());
+        if (!composed) return passOn(composed);
+        const catalogue::Sequence& sequence = *composed;
+        ScopeSequence site{sequence.name, sequence.title, {}};
         for (const plan::Area& area : m_scope.plan->areas) {
             for (const catalogue::Step& step : sequence.steps) {
                 const plan::Timer* timer = nullptr;
@@ -163,7 +166,7 @@ Result<Scope> makeScope(plan::Plan plan, catalogue::Catalogue catalogue,
         if (!added) return std::unexpected(std::move(added.error()).within(device.tag));
     }
     for (const catalogue::Sequence& sequence : scope.catalogue->sequences()) {
-        auto added = builder.addSequence(sequence);
+        auto added = builder.addSequence(sequence.name);
         if (!added) return std::unexpected(std::move(added.error()).within(sequence.name));
     }
     return scope;

@@ -64,7 +64,7 @@ struct ScopeDevice {
 
 /// A sequence as this site can do it: its steps over its areas and timers.
 struct ScopeSequence {
-    const catalogue::Sequence* sequence = nullptr;
+    std::string name, title;
     std::vector<StepKey> steps;
 };
 
