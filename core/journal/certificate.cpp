@@ -20,7 +20,7 @@ using StoreContext = std::unique_ptr<X509_STORE_CTX, Freed<X509_STORE_CTX_free>>
 using Number = std::unique_ptr<BIGNUM, Freed<BN_free>>;
 
 constexpr int rootYears = 30, signerYears = 20;
-constexpr std::int64_t day_s = 24 * 60 * 60;
+constexpr std::int64_t day_s = 86400;
 
 std::unexpected<Error> cannotMake() { return failure("key.cannot-make", "", {{"detail", lastComplaint()}}); }
 
@@ -51,7 +51,7 @@ bool randomSerial(X509* certificate)
 bool setLife(X509* certificate, std::int64_t made_utc_ms, int years)
 {
     const std::int64_t from_s = made_utc_ms / 1000 - day_s;
-    const std::int64_t until_s = from_s + years * 365 * day_s + years / 4 * day_s;
+    const std::int64_t until_s = from_s + (std::int64_t{years} * 365 + years / 4) * day_s;
     return ASN1_TIME_set(X509_getm_notBefore(certificate), from_s) != nullptr
         && ASN1_TIME_set(X509_getm_notAfter(certificate), until_s) != nullptr;
 }
@@ -133,8 +133,8 @@ Result<Certificate> makeSigner(const Person& person, const EVP_PKEY* signerKey, 
 std::string commonName(const X509* certificate) { return entryOf(certificate, NID_commonName); }
 std::string organisation(const X509* certificate) { return entryOf(certificate, NID_organizationName); }
 
-std::int64_t validFrom_utc_ms(const X509* certificate) { return toUtc_ms(X509_get0_notBefore(certificate)); }
-std::int64_t validUntil_utc_ms(const X509* certificate) { return toUtc_ms(X509_get0_notAfter(certificate)); }
+std::int64_t lifeStart_ms(const X509* certificate) { return toUtc_ms(X509_get0_notBefore(certificate)); }
+std::int64_t lifeEnd_ms(const X509* certificate) { return toUtc_ms(X509_get0_notAfter(certificate)); }
 
 Result<void> checkChain(X509* signer, X509* root, std::int64_t at_utc_ms)
 {

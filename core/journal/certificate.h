@@ -25,8 +25,8 @@ std::string commonName(const X509* certificate);
 std::string organisation(const X509* certificate);
 
 /// The ends of a certificate's life, in milliseconds since 1970-01-01T00:00:00Z.
-std::int64_t validFrom_utc_ms(const X509* certificate);
-std::int64_t validUntil_utc_ms(const X509* certificate);
+std::int64_t lifeStart_ms(const X509* certificate);
+std::int64_t lifeEnd_ms(const X509* certificate);
 
 /// Whether `signer` is fit to sign documents, `root` to issue it and did so, and both live at that time: checked by
 /// OpenSSL in its strict mode with `root` as the only thing trusted. Error: certificate.chain {detail}.

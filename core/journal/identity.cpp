@@ -60,8 +60,8 @@ std::string pemOf(const X509* certificate)
 IdentityFacts factsOf(const Pair& pair)
 {
     return {commonName(pair.signer.get()), organisation(pair.signer.get()),
-            base::sha256Hex(derOf(i2d_X509, pair.root.get())), validFrom_utc_ms(pair.signer.get()),
-            validUntil_utc_ms(pair.signer.get())};
+            base::sha256Hex(derOf(i2d_X509, pair.root.get())), lifeStart_ms(pair.signer.get()),
+            lifeEnd_ms(pair.signer.get())};
 }
 
 /// Writes the four files into a folder of its own beside `folder` and moves it into place when it is complete.
@@ -130,7 +130,7 @@ Result<Pair> readPair(const fs::path& folder)
     auto root = readCertificate(folder, "root.pem");
     if (!root) return passOn(root);
     // Whether the certificate has run out is not asked here: the caller who signs knows at what time.
-    if (!checkChain(signer->get(), root->get(), validFrom_utc_ms(signer->get())))
+    if (!checkChain(signer->get(), root->get(), lifeStart_ms(signer->get())))
         return failure("identity.not-issued-by-root", folder.string());
     return Pair{std::move(*signer), std::move(*root)};
 }

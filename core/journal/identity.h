@@ -28,9 +28,9 @@ constexpr std::size_t passphraseLeast = 8;
 /// What an identity's certificates say.
 struct IdentityFacts {
     std::string name;
-    std::string firm;                   ///< empty if none
-    std::string rootFingerprint;        ///< SHA-256 of the root's DER: 64 lower-case hexadecimal digits
-    std::int64_t validFrom_utc_ms = 0;  ///< of the signing certificate
+    std::string firm; ///< empty if none
+    std::string rootFingerprint; ///< SHA-256 of the root's DER: 64 lower-case hexadecimal digits
+    std::int64_t validFrom_utc_ms = 0; ///< of the signing certificate
     std::int64_t validUntil_utc_ms = 0; ///< likewise
 };
 
@@ -38,7 +38,7 @@ struct IdentityFacts {
 struct Identity {
     IdentityFacts facts;
     std::string signerDer; ///< the signing certificate
-    std::string rootDer;   ///< the certificate that issued it
+    std::string rootDer; ///< the certificate that issued it
     std::shared_ptr<const SigningKey> key;
 };
 

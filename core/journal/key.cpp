@@ -44,7 +44,8 @@ bool verifySignature(std::string_view publicKeyDer, std::string_view bytes, std:
     const bool form = isP256(key.get()) && derOf(i2d_PUBKEY, key.get()) == publicKeyDer;
     const DigestContext context(EVP_MD_CTX_new());
     // The library itself refuses a signature that is not its own DER.
-    const bool good = form && context != nullptr
+    const bool good =
+        form && context != nullptr
         && EVP_DigestVerifyInit(context.get(), nullptr, EVP_sha256(), nullptr, key.get()) == 1
         && EVP_DigestVerify(context.get(), octets(signatureDer), signatureDer.size(), octets(bytes), bytes.size()) == 1;
     ERR_clear_error();

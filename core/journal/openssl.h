@@ -16,12 +16,12 @@
 namespace proofwalk::journal {
 
 /// Calls the library's own free function.
-template <auto free>
+template <auto Free>
 struct Freed {
     template <class T>
     void operator()(T* handle) const
     {
-        free(handle);
+        Free(handle);
     }
 };
 

@@ -37,8 +37,7 @@ public:
         const auto bad = [] { return failure("key.cannot-sign", "", {{"detail", lastComplaint()}}); };
         const DigestContext context(EVP_MD_CTX_new());
         std::size_t length = 0;
-        if (context == nullptr
-            || EVP_DigestSignInit(context.get(), nullptr, EVP_sha256(), nullptr, m_key.get()) != 1
+        if (context == nullptr || EVP_DigestSignInit(context.get(), nullptr, EVP_sha256(), nullptr, m_key.get()) != 1
             || EVP_DigestSign(context.get(), nullptr, &length, octets(bytes), bytes.size()) != 1)
             return bad();
         std::string signature(length, '\0');
@@ -106,7 +105,7 @@ Result<std::string> toSealedPem(const EVP_PKEY* key, std::string_view passphrase
     const SealedKey sealed(
         PKCS8_set0_pbe(passphrase.data(), static_cast<int>(passphrase.size()), info.get(), algorithm.get()));
     if (sealed == nullptr) return cannotMake();
-    (void)algorithm.release(); // now the sealed key's
+    [[maybe_unused]] const X509_ALGOR* given = algorithm.release(); // now the sealed key's
     const Bio bio(BIO_new(BIO_s_mem()));
     if (PEM_write_bio_PKCS8(bio.get(), sealed.get()) != 1) return cannotMake();
     return contentsOf(bio.get());
@@ -137,7 +136,7 @@ std::string lastComplaint()
 
 bool openToOthers(const std::filesystem::path& path, std::string& mode)
 {
-    struct stat facts {};
+    struct stat facts{};
     if (::stat(path.c_str(), &facts) != 0) return false; // reading it will tell why
     mode = fmt::format("{:04o}", facts.st_mode & 07777U);
     return (facts.st_mode & 077U) != 0;

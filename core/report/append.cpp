@@ -42,10 +42,10 @@ std::string fieldObject(Handle field, int signature)
 
 std::string signatureObject(int number, const SignatureWords& words)
 {
-    return fmt::format("{} 0 obj\n<< /Type /Sig /Filter /Adobe.PPKLite /SubFilter /ETSI.CAdES.detached /M ({}) /Name {} "
-                       "/Reason {} /ByteRange [0 {}] /Contents <{}> >>\nendobj\n",
-                       number, words.time, quoted(words.name), quoted(words.reason), rangePlace,
-                       std::string(contentsDigits, '0'));
+    return fmt::format(
+        "{} 0 obj\n<< /Type /Sig /Filter /Adobe.PPKLite /SubFilter /ETSI.CAdES.detached /M ({}) /Name {} "
+        "/Reason {} /ByteRange [0 {}] /Contents <{}> >>\nendobj\n",
+        number, words.time, quoted(words.name), quoted(words.reason), rangePlace, std::string(contentsDigits, '0'));
 }
 
 /// A section of the table for one object: its heading, and an entry of 20 bytes.
@@ -61,7 +61,7 @@ std::string trailer(Handle old, int size, std::size_t previousTable, std::size_t
                        previousTable, table);
 }
 
-Unsealed withUpdate(std::string_view pdf, const SignatureWords& words, Handle field, Handle oldTrailer,
+Unsealed withUpdate(std::string_view pdf, const SignatureWords& words, const Handle& field, Handle oldTrailer,
                     std::size_t previousTable)
 {
     const int number = static_cast<int>(oldTrailer.getKey("/Size").getIntValueAsInt());
@@ -74,7 +74,7 @@ Unsealed withUpdate(std::string_view pdf, const SignatureWords& words, Handle fi
     made.open = made.after - contentsDigits - 2;
     const std::size_t table = made.bytes.size();
     made.bytes += "xref\n0 1\n0000000000 65535 f \n" + tableEntry(field.getObjectID(), field.getGeneration(), fieldAt)
-        + tableEntry(number, 0, signatureAt) + trailer(oldTrailer, number + 1, previousTable, table);
+                + tableEntry(number, 0, signatureAt) + trailer(oldTrailer, number + 1, previousTable, table);
 
     const std::string range = fmt::format("{} {} {}", made.open, made.after, made.bytes.size() - made.after);
     const std::size_t place = made.bytes.rfind(std::string("/ByteRange [0 ").append(rangePlace), made.open);

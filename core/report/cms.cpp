@@ -15,10 +15,11 @@ std::unexpected<Error> cannotSign() { return failure("seal.cannot-sign", "", {{"
 
 bool addAttributes(CMS_SignerInfo* signer, const std::string& digest)
 {
-    return CMS_signed_add1_attr_by_NID(signer, NID_pkcs9_contentType, V_ASN1_OBJECT, OBJ_nid2obj(NID_pkcs7_data), -1) == 1
+    return CMS_signed_add1_attr_by_NID(signer, NID_pkcs9_contentType, V_ASN1_OBJECT, OBJ_nid2obj(NID_pkcs7_data), -1)
+            == 1
         && CMS_signed_add1_attr_by_NID(signer, NID_pkcs9_messageDigest, V_ASN1_OCTET_STRING, digest.data(),
                                        static_cast<int>(digest.size()))
-        == 1;
+               == 1;
 }
 
 /// A length as DER writes it, after a tag.
@@ -52,7 +53,8 @@ Result<void> signBy(CMS_SignerInfo* signer, const journal::SigningKey& key)
 {
     auto signature = key.sign(attributesToSign(signer));
     if (!signature) return passOn(signature);
-    if (ASN1_STRING_set(CMS_SignerInfo_get0_signature(signer), signature->data(), static_cast<int>(signature->size())) != 1)
+    if (ASN1_STRING_set(CMS_SignerInfo_get0_signature(signer), signature->data(), static_cast<int>(signature->size()))
+        != 1)
         return cannotSign();
     return {};
 }
@@ -68,9 +70,9 @@ Result<std::string> signedData(std::string_view content, const journal::Identity
     if (signerCertificate == nullptr || root == nullptr || cms == nullptr || CMS_add1_cert(cms.get(), root.get()) != 1)
         return cannotSign();
     // The library wants a key to compare with the certificate; the certificate's own public half satisfies it.
-    CMS_SignerInfo* signer
-        = CMS_add1_signer(cms.get(), signerCertificate.get(), X509_get0_pubkey(signerCertificate.get()), EVP_sha256(),
-                          CMS_CADES | CMS_BINARY | CMS_PARTIAL | CMS_NOSMIMECAP);
+    CMS_SignerInfo* signer =
+        CMS_add1_signer(cms.get(), signerCertificate.get(), X509_get0_pubkey(signerCertificate.get()), EVP_sha256(),
+                        CMS_CADES | CMS_BINARY | CMS_PARTIAL | CMS_NOSMIMECAP);
     if (signer == nullptr || !addAttributes(signer, base::fromHex(base::sha256Hex(content)))) return cannotSign();
     if (auto done = signBy(signer, *identity.key); !done) return passOn(done);
     std::string der = journal::derOf(i2d_CMS_ContentInfo, cms.get());

@@ -15,8 +15,7 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr unsigned char sequence = 0x30, set = 0x31, octetString = 0x04, context0 = 0xA0,
-                        directoryName = 0xA4;
+constexpr unsigned char sequence = 0x30, set = 0x31, octetString = 0x04, context0 = 0xA0, directoryName = 0xA4;
 
 // Whole DER values. OIDs: signedData 1.2.840.113549.1.7.2 and data 1.2.840.113549.1.7.1 (RFC 5652, 4 and 5.1);
 // id-sha256 (RFC 5754, 2.2) and ecdsa-with-SHA256 (RFC 5758, 3.2), both without parameters; the attributes of RFC 5652,
@@ -27,10 +26,9 @@ constexpr auto sha256 = "\x30\x0B\x06\x09\x60\x86\x48\x01\x65\x03\x04\x02\x01"sv
 constexpr auto digestSet = "\x31\x0D\x30\x0B\x06\x09\x60\x86\x48\x01\x65\x03\x04\x02\x01"sv;
 constexpr auto detachedData = "\x30\x0B\x06\x09\x2A\x86\x48\x86\xF7\x0D\x01\x07\x01"sv;
 constexpr auto ecdsaWithSha256 = "\x30\x0A\x06\x08\x2A\x86\x48\xCE\x3D\x04\x03\x02"sv;
-constexpr auto contentTypeIsData
-    = "\x30\x18\x06\x09\x2A\x86\x48\x86\xF7\x0D\x01\x09\x03\x31\x0B\x06\x09\x2A\x86\x48\x86\xF7\x0D\x01\x07\x01"sv;
-constexpr auto messageDigestUpToValue
-    = "\x30\x2F\x06\x09\x2A\x86\x48\x86\xF7\x0D\x01\x09\x04\x31\x22\x04\x20"sv;
+constexpr auto contentTypeIsData =
+    "\x30\x18\x06\x09\x2A\x86\x48\x86\xF7\x0D\x01\x09\x03\x31\x0B\x06\x09\x2A\x86\x48\x86\xF7\x0D\x01\x07\x01"sv;
+constexpr auto messageDigestUpToValue = "\x30\x2F\x06\x09\x2A\x86\x48\x86\xF7\x0D\x01\x09\x04\x31\x22\x04\x20"sv;
 constexpr auto signingCertificateV2 = "\x06\x0B\x2A\x86\x48\x86\xF7\x0D\x01\x09\x10\x02\x2F"sv;
 
 std::unexpected<Error> wrong(const char* part) { return failure("seal.cms", "", {{"part", part}}); }
@@ -38,8 +36,8 @@ std::unexpected<Error> wrong(const char* part) { return failure("seal.cms", "", 
 /// The parts of a SignedData that are not the same in every one.
 struct Parts {
     std::array<std::string_view, 2> certificates;
-    std::string_view signerId;   ///< issuerAndSerialNumber, whole
-    std::string_view attributes; ///< signedAttrs, whole
+    DerValue signerId; ///< issuerAndSerialNumber
+    DerValue attributes; ///< signedAttrs
     std::string_view signature;
 };
 
@@ -56,8 +54,8 @@ Result<void> readSignerInfo(std::string_view content, Parts& parts)
     const auto signature = info.next(octetString);
     if (!signature) return wrong("SignerInfo.signature");
     if (!info.atEnd()) return wrong("SignerInfo.unsignedAttrs");
-    parts.signerId = id->whole;
-    parts.attributes = attributes->whole;
+    parts.signerId = *id;
+    parts.attributes = *attributes;
     parts.signature = signature->content;
     return {};
 }
@@ -110,7 +108,7 @@ std::string issuerAndSerial(std::string_view certificateDer)
     const auto certificate = journal::certificateOf(certificateDer);
     if (certificate == nullptr) return {};
     return journal::derOf(i2d_X509_NAME, X509_get_issuer_name(certificate.get()))
-        + journal::derOf(i2d_ASN1_INTEGER, X509_get0_serialNumber(certificate.get()));
+         + journal::derOf(i2d_ASN1_INTEGER, X509_get0_serialNumber(certificate.get()));
 }
 
 /// certs = one ESSCertIDv2 with the default algorithm: the certificate's SHA-256, and its issuer and serial if named.
@@ -142,8 +140,7 @@ bool namesCertificate(std::string_view value, std::string_view signerDer)
 
 Result<void> checkAttributes(std::string_view attributes, std::string_view content, std::string_view signerDer)
 {
-    DerReader outer(attributes);
-    DerReader each(outer.next()->content);
+    DerReader each(attributes);
     if (!each.skip(contentTypeIsData)) return wrong("content-type");
     if (!each.skip(messageDigestUpToValue) || each.rest().size() < 32) return wrong("message-digest");
     const std::string_view digest = each.rest().substr(0, 32);
@@ -163,10 +160,8 @@ Result<void> checkAttributes(std::string_view attributes, std::string_view conte
 /// Which of the two is the signer's: issuer and serial number must agree byte for byte.
 Result<SignedBy> matchSigner(const Parts& parts)
 {
-    DerReader id(parts.signerId);
-    const std::string_view wanted = id.next()->content;
     for (std::size_t i = 0; i < 2; ++i) {
-        if (issuerAndSerial(parts.certificates[i]) == wanted)
+        if (issuerAndSerial(parts.certificates[i]) == parts.signerId.content)
             return SignedBy{std::string(parts.certificates[i]), std::string(parts.certificates[1 - i])};
     }
     return wrong("SignerInfo.sid");
@@ -191,10 +186,10 @@ Result<SignedBy> checkSignedData(std::string_view der, std::string_view content)
     if (!encodesToItself(der)) return wrong("DER");
     auto by = matchSigner(*parts);
     if (!by) return by;
-    if (auto good = checkAttributes(parts->attributes, content, by->signerDer); !good) return passOn(good);
+    if (auto good = checkAttributes(parts->attributes.content, content, by->signerDer); !good) return passOn(good);
 
     // Signed is the SET OF, and sent under another tag (RFC 5652, 5.4).
-    std::string attributes(parts->attributes);
+    std::string attributes(parts->attributes.whole);
     attributes[0] = static_cast<char>(set);
     const auto certificate = journal::certificateOf(by->signerDer);
     const std::string publicKey = journal::derOf(i2d_PUBKEY, X509_get0_pubkey(certificate.get()));

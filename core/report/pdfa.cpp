@@ -123,8 +123,8 @@ Result<Handle::Rectangle> rectangleOn(Handle page, const SignaturePlace& place)
 {
     const Handle::Rectangle paper = page.getKey("/MediaBox").getArrayAsRectangle();
     const bool inside = place.left_pt >= 0 && place.top_pt >= 0 && place.width_pt > 0 && place.height_pt > 0
-        && place.left_pt + place.width_pt <= paper.urx - paper.llx
-        && place.top_pt + place.height_pt <= paper.ury - paper.lly;
+                     && place.left_pt + place.width_pt <= paper.urx - paper.llx
+                     && place.top_pt + place.height_pt <= paper.ury - paper.lly;
     if (!inside) return failure("seal.field-outside", "", {{"page", std::int64_t{place.page}}});
     const double left = paper.llx + place.left_pt, top = paper.ury - place.top_pt;
     return Handle::Rectangle(left, top - place.height_pt, left + place.width_pt, top);
@@ -134,8 +134,9 @@ Result<Handle::Rectangle> rectangleOn(Handle page, const SignaturePlace& place)
 Handle emptyBox(QPDF& pdf, const SignaturePlace& place)
 {
     Handle box = Handle::newStream(&pdf, "");
-    box.replaceDict(Handle::parse(fmt::format("<< /Type /XObject /Subtype /Form /BBox [0 0 {:.2f} {:.2f}] /Resources << >> >>",
-                                              place.width_pt, place.height_pt)));
+    box.replaceDict(
+        Handle::parse(fmt::format("<< /Type /XObject /Subtype /Form /BBox [0 0 {:.2f} {:.2f}] /Resources << >> >>",
+                                  place.width_pt, place.height_pt)));
     return box;
 }
 
@@ -185,8 +186,8 @@ std::string written(QPDF& pdf)
 
 } // namespace
 
-Result<std::string> buildPdfA(std::string_view drawn, const DocumentFacts& facts, std::span<const Attachment> attachments,
-                              const SignaturePlace& place)
+Result<std::string> buildPdfA(std::string_view drawn, const DocumentFacts& facts,
+                              std::span<const Attachment> attachments, const SignaturePlace& place)
 {
     if (auto fit = checkWords(facts, attachments); !fit) return passOn(fit);
     auto pdf = openPdf(drawn);

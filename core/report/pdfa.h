@@ -46,7 +46,7 @@ inline constexpr std::string_view installerField = "Installer";
 /// times and the file identifier that Qt wrote are replaced. What comes out was checked by pdfaProblems().
 /// Errors: seal.attachment-name {found}; seal.attachment-twice {found}; seal.field-page {found, pages};
 /// seal.field-outside {page}; seal.fact-missing {found}; seal.has-form; those of openPdf and of pdfaProblems.
-Result<std::string> buildPdfA(std::string_view drawn, const DocumentFacts& facts, std::span<const Attachment> attachments,
-                              const SignaturePlace& place);
+Result<std::string> buildPdfA(std::string_view drawn, const DocumentFacts& facts,
+                              std::span<const Attachment> attachments, const SignaturePlace& place);
 
 } // namespace proofwalk::report

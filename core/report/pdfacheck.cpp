@@ -33,15 +33,15 @@ void checkTrailer(QPDFObjectHandle trailer, Problems& problems)
 }
 
 /// What the information dictionary says must be what the XMP says, in its own way of writing times.
-void checkFacts(QPDFObjectHandle info, const std::string& packet, Problems& problems)
+void checkFacts(const QPDFObjectHandle& info, const std::string& packet, Problems& problems)
 {
     struct Same {
         const char* key;
         const char* element;
     };
-    for (const auto& [key, element] : {Same{"/Title", "dc:title"}, Same{"/Creator", "xmp:CreatorTool"},
-                                       Same{"/Producer", "pdf:Producer"}, Same{"/CreationDate", "xmp:CreateDate"},
-                                       Same{"/ModDate", "xmp:ModifyDate"}}) {
+    for (const auto& [key, element] :
+         {Same{"/Title", "dc:title"}, Same{"/Creator", "xmp:CreatorTool"}, Same{"/Producer", "pdf:Producer"},
+          Same{"/CreationDate", "xmp:CreateDate"}, Same{"/ModDate", "xmp:ModifyDate"}}) {
         const std::string said = textAt(info, key).value_or("");
         std::string wanted = xmpText(packet, element).value_or("");
         if (std::string_view(key).ends_with("Date")) {
@@ -56,7 +56,7 @@ void checkFacts(QPDFObjectHandle info, const std::string& packet, Problems& prob
 
 void checkMetadata(QPDF& pdf, Problems& problems)
 {
-    QPDFObjectHandle stream = pdf.getRoot().getKey("/Metadata");
+    const QPDFObjectHandle stream = pdf.getRoot().getKey("/Metadata");
     auto dictionary = dictionaryOf(stream);
     const auto packet = unpacked(stream, packetLimit);
     if (!packet || nameAt(*dictionary, "/Type") != "/Metadata" || nameAt(*dictionary, "/Subtype") != "/XML"
@@ -86,7 +86,8 @@ void checkIntent(QPDFObjectHandle root, Problems& problems)
     if (!profile) return problems.add("seal.pdfa-profile", placeOf(stream));
     QPDFObjectHandle n = stream.getDict().getKey("/N");
     const int components = componentsOf(*profile);
-    if (components == 0 || !n.isInteger() || n.getIntValue() != components) problems.add("seal.pdfa-profile", placeOf(stream));
+    if (components == 0 || !n.isInteger() || n.getIntValue() != components)
+        problems.add("seal.pdfa-profile", placeOf(stream));
 }
 
 void checkForm(QPDFObjectHandle root, Problems& problems)
@@ -106,7 +107,7 @@ void checkAssociated(QPDF& pdf, Problems& problems)
     QPDFObjectHandle list = pdf.getRoot().getKey("/AF");
     for (int i = 0; list.isArray() && i < list.getArrayNItems(); ++i)
         associated.insert(list.getArrayItem(i).getObjGen());
-    for (QPDFObjectHandle object : pdf.getAllObjects()) {
+    for (const QPDFObjectHandle& object : pdf.getAllObjects()) {
         if (nameAt(object, "/Type") == "/Filespec" && !associated.contains(object.getObjGen()))
             problems.add("seal.pdfa-attachment", placeOf(object), {{"found", "/AF"}});
     }
@@ -123,7 +124,7 @@ std::vector<Error> pdfaProblems(QPDF& pdf, std::string_view bytes)
     checkIntent(pdf.getRoot(), problems);
     checkForm(pdf.getRoot(), problems);
     checkAssociated(pdf, problems);
-    for (QPDFObjectHandle object : pdf.getAllObjects()) checkParts(object, placeOf(object), problems, 0);
+    for (const QPDFObjectHandle& object : pdf.getAllObjects()) checkParts(object, placeOf(object), problems, 0);
     return problems.take();
 }
 

@@ -13,16 +13,17 @@ namespace {
 constexpr int depthLimit = 64;
 
 /// Actions that would make the document do something (ISO 19005-3, 6.5.1; from memory).
-constexpr std::array<std::string_view, 12> actions{
-    "/JavaScript", "/Launch", "/Sound", "/Movie", "/ResetForm",  "/ImportData",
-    "/Hide",       "/SetOCGState", "/Rendition", "/Trans", "/GoTo3DView", "/SubmitForm"};
+constexpr std::array<std::string_view, 12> actions{"/JavaScript", "/Launch",     "/Sound",      "/Movie",
+                                                   "/ResetForm",  "/ImportData", "/Hide",       "/SetOCGState",
+                                                   "/Rendition",  "/Trans",      "/GoTo3DView", "/SubmitForm"};
 
 // Annotation flags, ISO 32000-1, 12.5.3.
 constexpr long long invisible = 1, hidden = 2, print = 4, noView = 32, toggleNoView = 256;
 
 bool isStreamAt(QPDFObjectHandle dictionary, const char* key) { return dictionary.getKey(key).isStream(); }
 
-void checkDescriptor(QPDFObjectHandle font, QPDFObjectHandle descriptor, const std::string& where, Problems& problems)
+void checkDescriptor(const QPDFObjectHandle& font, QPDFObjectHandle descriptor, const std::string& where,
+                     Problems& problems)
 {
     const std::string name = nameAt(font, "/BaseFont");
     const auto missing = [&](const char* part) {
@@ -42,12 +43,14 @@ void checkFont(QPDFObjectHandle font, const std::string& where, Problems& proble
     const std::string kind = nameAt(font, "/Subtype"), name = nameAt(font, "/BaseFont");
     if (kind == "/Type3" || kind.starts_with("/CIDFont")) return;
     if (kind != "/Type0") return checkDescriptor(font, font.getKey("/FontDescriptor"), where, problems);
-    if (!isStreamAt(font, "/ToUnicode")) problems.add("seal.pdfa-font", where, {{"font", name}, {"part", "/ToUnicode"}});
+    if (!isStreamAt(font, "/ToUnicode"))
+        problems.add("seal.pdfa-font", where, {{"font", name}, {"part", "/ToUnicode"}});
     QPDFObjectHandle descendants = font.getKey("/DescendantFonts");
     if (!descendants.isArray() || descendants.getArrayNItems() != 1 || !descendants.getArrayItem(0).isDictionary())
         return problems.add("seal.pdfa-font", where, {{"font", name}, {"part", "/DescendantFonts"}});
     QPDFObjectHandle descendant = descendants.getArrayItem(0);
-    if (nameAt(descendant, "/BaseFont") != name) problems.add("seal.pdfa-font", where, {{"font", name}, {"part", "/BaseFont"}});
+    if (nameAt(descendant, "/BaseFont") != name)
+        problems.add("seal.pdfa-font", where, {{"font", name}, {"part", "/BaseFont"}});
     checkDescriptor(descendant, descendant.getKey("/FontDescriptor"), where, problems);
 }
 
@@ -111,12 +114,14 @@ void checkFilespec(QPDFObjectHandle spec, const std::string& where, Problems& pr
     for (const char* key : {"/F", "/UF"}) {
         if (!textAt(spec, key)) problems.add("seal.pdfa-attachment", where, {{"found", key}});
     }
-    if (nameAt(spec, "/AFRelationship").empty()) problems.add("seal.pdfa-attachment", where, {{"found", "/AFRelationship"}});
+    if (nameAt(spec, "/AFRelationship").empty())
+        problems.add("seal.pdfa-attachment", where, {{"found", "/AFRelationship"}});
     QPDFObjectHandle files = spec.getKey("/EF");
-    if (!files.isDictionary() || !isStreamAt(files, "/F")) problems.add("seal.pdfa-attachment", where, {{"found", "/EF"}});
+    if (!files.isDictionary() || !isStreamAt(files, "/F"))
+        problems.add("seal.pdfa-attachment", where, {{"found", "/EF"}});
 }
 
-void checkDictionary(QPDFObjectHandle dictionary, const std::string& where, Problems& problems)
+void checkDictionary(const QPDFObjectHandle& dictionary, const std::string& where, Problems& problems)
 {
     const std::string type = nameAt(dictionary, "/Type");
     checkActions(dictionary, where, problems);
@@ -127,7 +132,7 @@ void checkDictionary(QPDFObjectHandle dictionary, const std::string& where, Prob
 
 } // namespace
 
-std::string placeOf(QPDFObjectHandle object)
+std::string placeOf(const QPDFObjectHandle& object)
 {
     return object.isIndirect() ? fmt::format("object {}", object.getObjectID()) : std::string();
 }
@@ -136,7 +141,7 @@ void checkParts(QPDFObjectHandle object, const std::string& where, Problems& pro
 {
     if (depth > depthLimit) return problems.add("seal.pdfa-stream", where, {{"found", "nesting"}});
     if (object.isStream()) checkStream(object.getDict(), where, problems);
-    const auto inside = [&](QPDFObjectHandle child) {
+    const auto inside = [&](const QPDFObjectHandle& child) {
         if (!child.isIndirect()) checkParts(child, where, problems, depth + 1);
     };
     if (const auto dictionary = dictionaryOf(object)) {

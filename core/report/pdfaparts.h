@@ -25,7 +25,7 @@ private:
 };
 
 /// "object 12"; empty for one that has no number.
-std::string placeOf(QPDFObjectHandle object);
+std::string placeOf(const QPDFObjectHandle& object);
 
 /// Checks the object and every direct one inside it; those it refers to are objects of their own. `depth` from 0.
 void checkParts(QPDFObjectHandle object, const std::string& where, Problems& problems, int depth);

@@ -42,8 +42,8 @@ std::optional<base::WallClock> readPdfTimeUtc(std::string_view text)
 {
     if (text.size() != 17 || !text.starts_with("D:")) return std::nullopt;
     const std::string d(text.substr(2));
-    const auto time = base::parseTime(d.substr(0, 4) + "-" + d.substr(4, 2) + "-" + d.substr(6, 2) + "T" + d.substr(8, 2)
-                                      + ":" + d.substr(10, 2) + ":" + d.substr(12));
+    const auto time = base::parseTime(d.substr(0, 4) + "-" + d.substr(4, 2) + "-" + d.substr(6, 2) + "T"
+                                      + d.substr(8, 2) + ":" + d.substr(10, 2) + ":" + d.substr(12));
     if (!time || pdfTimeUtc(*time) != text) return std::nullopt;
     return *time;
 }

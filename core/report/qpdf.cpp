@@ -44,8 +44,7 @@ Result<std::shared_ptr<QPDF>> openPdf(std::string_view bytes)
         if (pdf->getObjectCount() > objectLimit) return failure("seal.too-large", "", {{"limit", limit}});
         for (QPDFObjectHandle object : pdf->getAllObjects()) (void)object.getTypeCode(); // a look at it parses it
         const auto warnings = pdf->getWarnings();
-        if (!warnings.empty())
-            return failure("seal.syntax", "", {{"detail", std::string(warnings.front().what())}});
+        if (!warnings.empty()) return failure("seal.syntax", "", {{"detail", std::string(warnings.front().what())}});
         return pdf;
     } catch (const std::exception& problem) {
         return failure("seal.syntax", "", {{"detail", std::string(problem.what())}});

@@ -29,7 +29,7 @@ Result<Update> readUpdate(std::string_view bytes, const Signature& signature)
     const auto table = tableOffset(bytes);
     const auto entries = table ? updateTable(bytes, *table) : std::nullopt;
     if (!entries || entries->size() != 2) return wrong("xref");
-    const auto is = [](const TableEntry& entry, Handle object) {
+    const auto is = [](const TableEntry& entry, const Handle& object) {
         return entry.number == object.getObjectID() && entry.generation == object.getGeneration();
     };
     const Update update{(*entries)[0], (*entries)[1], *table};
@@ -57,7 +57,8 @@ Result<void> compareTrailers(Handle before, Handle after, std::size_t tableBefor
     if (!size.isInteger() || !newSize.isInteger() || size.getIntValue() != signatureNumber
         || newSize.getIntValue() != signatureNumber + 1)
         return wrong("/Size");
-    if (!previous.isInteger() || static_cast<std::uint64_t>(previous.getIntValue()) != tableBefore) return wrong("/Prev");
+    if (!previous.isInteger() || static_cast<std::uint64_t>(previous.getIntValue()) != tableBefore)
+        return wrong("/Prev");
     return {};
 }
 
@@ -98,7 +99,8 @@ Result<void> checkRevision(std::string_view bytes, QPDF& after, const Signature&
 {
     const auto update = readUpdate(bytes, signature);
     if (!update) return std::unexpected(update.error());
-    if (!standsAlone(bytes, update->field, update->signature.offset) || !standsAlone(bytes, update->signature, update->table))
+    if (!standsAlone(bytes, update->field, update->signature.offset)
+        || !standsAlone(bytes, update->signature, update->table))
         return wrong("xref");
     const std::string_view cut = bytes.substr(0, update->field.offset);
     const auto tableBefore = tableOffset(cut);

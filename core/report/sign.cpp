@@ -15,7 +15,8 @@ Result<std::string> signReport(std::string_view pdf, const journal::Identity& id
     if (signing.at.utc_ms < facts.validFrom_utc_ms || signing.at.utc_ms > facts.validUntil_utc_ms)
         return failure("seal.signed-outside-life", "", {{"found", base::toUtcText(signing.at.utc_ms)}});
     if (signing.reason.empty()) return failure("seal.fact-missing", "", {{"found", "reason"}});
-    auto unsealed = appendUpdate(pdf, {std::string(installerField), pdfTimeUtc(signing.at), facts.name, signing.reason});
+    auto unsealed =
+        appendUpdate(pdf, {std::string(installerField), pdfTimeUtc(signing.at), facts.name, signing.reason});
     if (!unsealed) return passOn(unsealed);
     auto signature = signedData(coveredBytes(*unsealed), identity);
     if (!signature) return passOn(signature);

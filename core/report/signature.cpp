@@ -38,8 +38,8 @@ Result<Handle> theField(QPDF& pdf)
 
 Result<void> checkKeys(Handle dictionary)
 {
-    const std::set<std::string> wanted{"/Type",   "/Filter", "/SubFilter", "/M", "/Name",
-                                       "/Reason", "/ByteRange", "/Contents"};
+    const std::set<std::string> wanted{"/Type", "/Filter", "/SubFilter", "/M",
+                                       "/Name", "/Reason", "/ByteRange", "/Contents"};
     const std::set<std::string> keys = dictionary.getKeys();
     std::set<std::string> odd;
     std::ranges::set_symmetric_difference(keys, wanted, std::inserter(odd, odd.end()));
@@ -76,7 +76,7 @@ Result<Hole> checkRange(Handle dictionary, std::string_view bytes)
     // file can be the one that is left out.
     constexpr std::string_view before = "/Contents ", behind = " >>\nendobj\n";
     const bool inPlace = bytes[open] == '<' && bytes[after - 1] == '>' && bytes.substr(0, open).ends_with(before)
-        && bytes.substr(after).starts_with(behind) && tableOffset(bytes) == after + behind.size();
+                      && bytes.substr(after).starts_with(behind) && tableOffset(bytes) == after + behind.size();
     if (!inPlace) return bad();
     return Hole{open, after};
 }
@@ -88,7 +88,8 @@ Result<std::string> readContents(Handle dictionary, std::string_view digits)
     const auto der = DerReader(octets).next();
     if (!der || der->tag != 0x30) return failure("seal.contents", "");
     const auto zero = [](char c) { return c == '\0'; };
-    if (!std::ranges::all_of(std::string_view(octets).substr(der->whole.size()), zero)) return failure("seal.contents", "");
+    if (!std::ranges::all_of(std::string_view(octets).substr(der->whole.size()), zero))
+        return failure("seal.contents", "");
     if (dictionary.getKey("/Contents").getStringValue() != octets) return failure("seal.contents", "");
     return std::string(der->whole);
 }

@@ -29,9 +29,9 @@ std::optional<std::string_view> takeLine(std::string_view& rest)
 std::optional<TableEntry> readEntry(std::string_view heading, std::string_view entry)
 {
     TableEntry read;
-    if (!heading.ends_with(" 1") || !readNumber(heading.substr(0, heading.size() - 2), read.number)) return std::nullopt;
-    if (entry.size() != 19 || entry[10] != ' ' || entry.substr(16) != " n ")
+    if (!heading.ends_with(" 1") || !readNumber(heading.substr(0, heading.size() - 2), read.number))
         return std::nullopt;
+    if (entry.size() != 19 || entry[10] != ' ' || entry.substr(16) != " n ") return std::nullopt;
     if (!readNumber(entry.substr(0, 10), read.offset, true) || !readNumber(entry.substr(11, 5), read.generation, true))
         return std::nullopt;
     return read;

@@ -48,31 +48,30 @@ std::string unescaped(std::string_view text)
 
 std::string xmpPacket(const DocumentFacts& facts)
 {
-    return fmt::format(
-        "<?xpacket begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
-        "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n"
-        " <rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n"
-        "  <rdf:Description rdf:about=\"\" xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\">\n"
-        "   <pdfaid:part>3</pdfaid:part>\n"
-        "   <pdfaid:conformance>B</pdfaid:conformance>\n"
-        "  </rdf:Description>\n"
-        "  <rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n"
-        "   <dc:format>application/pdf</dc:format>\n"
-        "   <dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">{}</rdf:li></rdf:Alt></dc:title>\n"
-        "  </rdf:Description>\n"
-        "  <rdf:Description rdf:about=\"\" xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\">\n"
-        "   <xmp:CreatorTool>{}</xmp:CreatorTool>\n"
-        "   <xmp:CreateDate>{}</xmp:CreateDate>\n"
-        "   <xmp:ModifyDate>{}</xmp:ModifyDate>\n"
-        "  </rdf:Description>\n"
-        "  <rdf:Description rdf:about=\"\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\">\n"
-        "   <pdf:Producer>{}</pdf:Producer>\n"
-        "  </rdf:Description>\n"
-        " </rdf:RDF>\n"
-        "</x:xmpmeta>\n"
-        "<?xpacket end=\"w\"?>",
-        escaped(facts.title), escaped(facts.creator), xmpTime(facts.made), xmpTime(facts.made),
-        escaped(facts.producer));
+    return fmt::format("<?xpacket begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
+                       "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n"
+                       " <rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n"
+                       "  <rdf:Description rdf:about=\"\" xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\">\n"
+                       "   <pdfaid:part>3</pdfaid:part>\n"
+                       "   <pdfaid:conformance>B</pdfaid:conformance>\n"
+                       "  </rdf:Description>\n"
+                       "  <rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n"
+                       "   <dc:format>application/pdf</dc:format>\n"
+                       "   <dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">{}</rdf:li></rdf:Alt></dc:title>\n"
+                       "  </rdf:Description>\n"
+                       "  <rdf:Description rdf:about=\"\" xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\">\n"
+                       "   <xmp:CreatorTool>{}</xmp:CreatorTool>\n"
+                       "   <xmp:CreateDate>{}</xmp:CreateDate>\n"
+                       "   <xmp:ModifyDate>{}</xmp:ModifyDate>\n"
+                       "  </rdf:Description>\n"
+                       "  <rdf:Description rdf:about=\"\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\">\n"
+                       "   <pdf:Producer>{}</pdf:Producer>\n"
+                       "  </rdf:Description>\n"
+                       " </rdf:RDF>\n"
+                       "</x:xmpmeta>\n"
+                       "<?xpacket end=\"w\"?>",
+                       escaped(facts.title), escaped(facts.creator), xmpTime(facts.made), xmpTime(facts.made),
+                       escaped(facts.producer));
 }
 
 std::optional<std::string> xmpText(std::string_view packet, const std::string& element)

@@ -90,8 +90,8 @@ private slots:
     {
         for (const qint64 years : {0, 10, 19}) {
             const QString at = QString::number(QDateTime::currentSecsSinceEpoch() + years * 365 * 86400);
-            const QString words = run({"verify", "-x509_strict", "-check_ss_sig", "-purpose", "smimesign", "-attime", at,
-                                       "-CAfile", name("own/root.pem"), name("own/signer.pem")});
+            const QString words = run({"verify", "-x509_strict", "-check_ss_sig", "-purpose", "smimesign", "-attime",
+                                       at, "-CAfile", name("own/root.pem"), name("own/signer.pem")});
             QVERIFY2(words.trimmed().endsWith("signer.pem: OK"), qPrintable(words));
         }
         int status = 0;
@@ -135,7 +135,7 @@ private slots:
 
     void onlyItsOwnerMayRead()
     {
-        struct stat facts {};
+        struct stat facts{};
         QCOMPARE(::stat(path("own").c_str(), &facts), 0);
         QCOMPARE(facts.st_mode & 07777U, 0700U);
         for (const auto& entry : fs::directory_iterator(path("own"))) {
@@ -182,7 +182,8 @@ private slots:
         QTest::addColumn<QByteArray>("firm");
         QTest::addColumn<QByteArray>("words");
         QTest::addColumn<QByteArray>("code");
-        QTest::newRow("no name") << QByteArray("") << QByteArray("F") << QByteArray("12345678") << QByteArray("identity.name");
+        QTest::newRow("no name") << QByteArray("") << QByteArray("F") << QByteArray("12345678")
+                                 << QByteArray("identity.name");
         QTest::newRow("65 letters") << QByteArray(65, 'a') << QByteArray("") << QByteArray("12345678")
                                     << QByteArray("identity.name");
         QTest::newRow("a line end") << QByteArray("a\nb") << QByteArray("") << QByteArray("12345678")
@@ -202,7 +203,8 @@ private slots:
         QFETCH(QByteArray, firm);
         QFETCH(QByteArray, words);
         QFETCH(QByteArray, code);
-        auto refused = journal::createIdentity(path("never"), {name.toStdString(), firm.toStdString()}, words.toStdString());
+        auto refused =
+            journal::createIdentity(path("never"), {name.toStdString(), firm.toStdString()}, words.toStdString());
         QCOMPARE(codeOf(refused), code.toStdString());
         QVERIFY(!fs::exists(path("never")));
     }

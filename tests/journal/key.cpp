@@ -123,7 +123,7 @@ private slots:
         QVERIFY(second);
         QCOMPARE((*second)->publicKeyDer(), (*first)->publicKeyDer());
         QCOMPARE((*first)->publicKeyDer().size(), std::size_t{91});
-        struct stat facts {};
+        struct stat facts{};
         QCOMPARE(::stat((folder("new/deep") / "machine.key").c_str(), &facts), 0);
         QCOMPARE(facts.st_mode & 07777U, 0600U);
         QCOMPARE(::stat(folder("new/deep").c_str(), &facts), 0);
@@ -141,8 +141,8 @@ private slots:
         QVERIFY(base::writeFile(folder("text"), "the head of a chain"));
         QVERIFY(base::writeFile(folder("sig"), *signature));
         QVERIFY(base::writeFile(folder("pub.der"), (*key)->publicKeyDer()));
-        const QStringList words{"dgst", "-sha256", "-verify", m_folder.filePath("pub.der"), "-keyform", "DER",
-                                "-signature", m_folder.filePath("sig")};
+        const QStringList words{"dgst",     "-sha256", "-verify",    m_folder.filePath("pub.der"),
+                                "-keyform", "DER",     "-signature", m_folder.filePath("sig")};
         QVERIFY(run("openssl", words + QStringList{m_folder.filePath("text")}).contains("Verified OK"));
         QVERIFY(base::writeFile(folder("text"), "the tail of a chain"));
         QVERIFY(!run("openssl", words + QStringList{m_folder.filePath("text")}).contains("Verified OK"));

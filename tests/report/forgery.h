@@ -16,15 +16,15 @@ using namespace proofwalk;
 
 /// An update as it should be; each test changes one thing.
 struct Update {
-    std::string before;                    ///< the file that is added to
-    int field = 0;                         ///< object number of its signature field
-    std::string fieldWords;                ///< what its dictionary says, without the value
-    int size = 0;                          ///< /Size of its trailer
-    std::string trailerWords;              ///< /Root, /Info and /ID of its trailer
-    std::string previous;                  ///< offset of its table
-    std::string value = "/V";              ///< key of the field's value
-    std::string extra;                     ///< objects between field and signature
-    std::string extraEntries;              ///< and their part of the table, with {} for the first one's offset
+    std::string before; ///< the file that is added to
+    int field = 0; ///< object number of its signature field
+    std::string fieldWords; ///< what its dictionary says, without the value
+    int size = 0; ///< /Size of its trailer
+    std::string trailerWords; ///< /Root, /Info and /ID of its trailer
+    std::string previous; ///< offset of its table
+    std::string value = "/V"; ///< key of the field's value
+    std::string extra; ///< objects between field and signature
+    std::string extraEntries; ///< and their part of the table, with {} for the first one's offset
     std::string type = "/Type /Sig /Filter /Adobe.PPKLite /SubFilter /ETSI.CAdES.detached";
     std::string time = "D:20261125113000Z";
     std::string words = "/Name <FEFF005A006F00EB002000C5006E006700730074007200F6006D> /Reason (why)";
@@ -70,7 +70,8 @@ inline std::string sealed(const Update& update, const journal::Identity& identit
 {
     std::string file = update.before;
     const auto fieldAt = file.size();
-    file += fmt::format("{} 0 obj\n<< {} {} {} 0 R >>\nendobj\n", update.field, update.fieldWords, update.value, update.size);
+    file += fmt::format("{} 0 obj\n<< {} {} {} 0 R >>\nendobj\n", update.field, update.fieldWords, update.value,
+                        update.size);
     const auto extraAt = file.size();
     file += update.extra;
     const auto signatureAt = file.size();
@@ -83,13 +84,13 @@ inline std::string sealed(const Update& update, const journal::Identity& identit
     file += update.behind;
     const auto table = file.size();
     file += fmt::format("xref\n0 1\n0000000000 65535 f \n{} 1\n{:010} 00000 n \n", update.field, fieldAt)
-        + fmt::format(fmt::runtime(update.extraEntries), fmt::format("{:010}", extraAt))
-        + fmt::format("{} 1\n{:010} 00000 n \ntrailer << /Size {} {} /Prev {} >>\nstartxref\n{}\n%%EOF\n", update.size,
-                      signatureAt, update.size + 1, update.trailerWords, update.previous, table);
+          + fmt::format(fmt::runtime(update.extraEntries), fmt::format("{:010}", extraAt))
+          + fmt::format("{} 1\n{:010} 00000 n \ntrailer << /Size {} {} /Prev {} >>\nstartxref\n{}\n%%EOF\n",
+                        update.size, signatureAt, update.size + 1, update.trailerWords, update.previous, table);
     const std::string range = fmt::format(fmt::runtime(update.range), open, after, file.size() - after);
     file.replace(rangeAt, range.size(), range);
-    const std::string digits
-        = hex(report::signedData(file.substr(0, open) + file.substr(after), identity).value(), update.capitals);
+    const std::string digits =
+        hex(report::signedData(file.substr(0, open) + file.substr(after), identity).value(), update.capitals);
     file.replace(open + 1, digits.size(), digits);
     file.replace(after - 1 - update.padding.size(), update.padding.size(), update.padding);
     return file;

@@ -45,7 +45,10 @@ class PdfaTest : public QObject {
     QString m_file;
     QJsonObject m_objects;
 
-    QJsonObject value(const QString& reference) const { return m_objects["obj:" + reference].toObject()["value"].toObject(); }
+    QJsonObject value(const QString& reference) const
+    {
+        return m_objects["obj:" + reference].toObject()["value"].toObject();
+    }
 
 private slots:
     void initTestCase()
@@ -64,7 +67,8 @@ private slots:
     {
         const auto said = sample::run("qpdf", {"--check", m_file});
         QCOMPARE(said.status, 0);
-        QVERIFY2(said.words.contains("PDF Version: 1.7\n") && said.words.contains("No syntax or stream encoding errors"),
+        QVERIFY2(said.words.contains("PDF Version: 1.7\n")
+                     && said.words.contains("No syntax or stream encoding errors"),
                  qPrintable(said.words));
     }
 
@@ -72,7 +76,8 @@ private slots:
     {
         const QStringList lines = sample::run("pdffonts", {m_file}).words.trimmed().split('\n').mid(2);
         QCOMPARE(lines.size(), 2);
-        for (const QString& line : lines) QVERIFY2(line.contains(QRegularExpression("yes +yes +yes")), qPrintable(line));
+        for (const QString& line : lines)
+            QVERIFY2(line.contains(QRegularExpression("yes +yes +yes")), qPrintable(line));
     }
 
     void wordsCanBeFound()
@@ -113,7 +118,8 @@ private slots:
     {
         for (const auto& attachment : sample::attachments()) {
             const QString out = m_folder.filePath("out-" + QString::fromStdString(attachment.name));
-            QCOMPARE(sample::run("pdfdetach", {"-savefile", QString::fromStdString(attachment.name), "-o", out, m_file}).status,
+            QCOMPARE(sample::run("pdfdetach", {"-savefile", QString::fromStdString(attachment.name), "-o", out, m_file})
+                         .status,
                      0);
             QCOMPARE(base::readFile(out.toStdString()).value(), attachment.bytes);
         }
@@ -133,7 +139,8 @@ private slots:
             const auto spec = value(reference.toString());
             QCOMPARE(spec["/AFRelationship"].toString(), "/Data");
             QVERIFY(spec.contains("/F") && spec.contains("/UF"));
-            const auto stream = m_objects.value("obj:" + spec.value("/EF")["/F"].toString())["stream"]["dict"].toObject();
+            const auto stream =
+                m_objects.value("obj:" + spec.value("/EF")["/F"].toString())["stream"]["dict"].toObject();
             QVERIFY(stream["/Subtype"].toString().contains('/'));
             QVERIFY(stream["/Params"].toObject().contains("/ModDate"));
         }
@@ -257,9 +264,8 @@ private slots:
             text.replace(text.find("part>3"), 6, "part>2");
             packet.replaceStreamData(text, Handle::newNull(), Handle::newNull());
         });
-        row("title differs", "seal.pdfa-facts", [](QPDF& pdf) {
-            pdf.getTrailer().getKey("/Info").replaceKey("/Title", Handle::newString("Another"));
-        });
+        row("title differs", "seal.pdfa-facts",
+            [](QPDF& pdf) { pdf.getTrailer().getKey("/Info").replaceKey("/Title", Handle::newString("Another")); });
         row("time differs", "seal.pdfa-facts", [](QPDF& pdf) {
             pdf.getTrailer().getKey("/Info").replaceKey("/ModDate", Handle::newString("D:20261125100201+01'00'"));
         });
@@ -268,11 +274,12 @@ private slots:
             Handle intent = pdf.getRoot().getKey("/OutputIntents").getArrayItem(0);
             intent.getKey("/DestOutputProfile").getDict().replaceKey("/N", Handle::newInteger(4));
         });
-        row("font file gone", "seal.pdfa-font", [](QPDF& pdf) { firstOf(pdf, "/FontDescriptor").removeKey("/FontFile2"); });
-        row("font without words", "seal.pdfa-font", [](QPDF& pdf) { firstOf(pdf, "/Font", "/Type0").removeKey("/ToUnicode"); });
-        row("font of another name", "seal.pdfa-font", [](QPDF& pdf) {
-            firstOf(pdf, "/Font", "/Type0").replaceKey("/BaseFont", Handle::newName("/Other"));
-        });
+        row("font file gone", "seal.pdfa-font",
+            [](QPDF& pdf) { firstOf(pdf, "/FontDescriptor").removeKey("/FontFile2"); });
+        row("font without words", "seal.pdfa-font",
+            [](QPDF& pdf) { firstOf(pdf, "/Font", "/Type0").removeKey("/ToUnicode"); });
+        row("font of another name", "seal.pdfa-font",
+            [](QPDF& pdf) { firstOf(pdf, "/Font", "/Type0").replaceKey("/BaseFont", Handle::newName("/Other")); });
         set("CIDSet", "seal.pdfa-font", "/FontDescriptor", "/CIDSet", "(x)");
         set("open action", "seal.pdfa-action", "/Catalog", "/OpenAction", "<< /S /JavaScript /JS (app.alert) >>");
         set("page action", "seal.pdfa-action", "/Page", "/AA", "<< /O << /S /Named >> >>");
@@ -288,9 +295,8 @@ private slots:
         set("file of no relationship", "seal.pdfa-attachment", "/Filespec", "/AFRelationship", "null");
         set("file of one name", "seal.pdfa-attachment", "/Filespec", "/UF", "null");
         set("file that belongs to nothing", "seal.pdfa-attachment", "/Catalog", "/AF", "[]");
-        row("smoothed picture", "seal.pdfa-image", [](QPDF& pdf) {
-            firstOf(pdf, "/XObject", "/Image").replaceKey("/Interpolate", Handle::newBool(true));
-        });
+        row("smoothed picture", "seal.pdfa-image",
+            [](QPDF& pdf) { firstOf(pdf, "/XObject", "/Image").replaceKey("/Interpolate", Handle::newBool(true)); });
     }
     void everyRuleIsKept()
     {
@@ -308,7 +314,8 @@ private slots:
     /// A million zeros pack into a thousand bytes.
     void unpacksNoMoreThanIsAllowed()
     {
-        const std::vector<report::Attachment> zeros{{"zeros", "application/octet-stream", std::string(1000000, '\0'), ""}};
+        const std::vector<report::Attachment> zeros{
+            {"zeros", "application/octet-stream", std::string(1000000, '\0'), ""}};
         const auto built = report::buildPdfA(sample::drawn(), sample::facts(), zeros, sample::place).value();
         QVERIFY(built.size() < 100000);
         auto pdf = report::openPdf(built);

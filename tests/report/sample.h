@@ -53,7 +53,8 @@ inline std::string drawn(const QString& title = {},
 
 inline report::DocumentFacts facts()
 {
-    return {"Lantern Mill: walk test & handover <Küche>", "Proofwalk 0.1.0", "Proofwalk with Qt and qpdf", "en-GB", drawnAt};
+    return {"Lantern Mill: walk test & handover <Küche>", "Proofwalk 0.1.0", "Proofwalk with Qt and qpdf", "en-GB",
+            drawnAt};
 }
 
 inline std::vector<report::Attachment> attachments()

@@ -78,7 +78,8 @@ private slots:
         const std::string number = m_signed.substr(info, m_signed.find(' ', info) - info);
         const auto last = m_signed.rfind("startxref\n") + 10;
         const auto words = m_signed.rfind("/Size");
-        const std::string update = m_signed + "2 0 obj\n<< /Title (Another) >>\nendobj\n"
+        const std::string update =
+            m_signed + "2 0 obj\n<< /Title (Another) >>\nendobj\n"
             + fmt::format("xref\n0 1\n0000000000 65535 f \n{} 1\n{:010} 00000 n \ntrailer << {} /Prev {} >>\n"
                           "startxref\n{}\n%%EOF\n",
                           number, m_signed.size(), m_signed.substr(words, m_signed.find("/Prev", words) - words),
@@ -177,9 +178,8 @@ private slots:
         row("time before the certificate", "certificate.chain", [](Update& u) { u.time = "D:20200101000000Z"; });
         row("time after the certificate", "certificate.chain", [](Update& u) { u.time = "D:20990101000000Z"; });
         row("field made larger", "seal.revision", [](Update& u) { u.fieldWords += " /MK << >>"; });
-        row("field moved", "seal.revision", [](Update& u) {
-            u.fieldWords.replace(u.fieldWords.find("/Rect [ "), 8, "/Rect [ 1");
-        });
+        row("field moved", "seal.revision",
+            [](Update& u) { u.fieldWords.replace(u.fieldWords.find("/Rect [ "), 8, "/Rect [ 1"); });
         row("value without the key", "seal.not-signed", [](Update& u) { u.value = "/DV"; });
         row("one object more", "seal.revision", [](Update& u) {
             u.extra = "20 0 obj\n<< /Type /Page >>\nendobj\n";
@@ -199,7 +199,8 @@ private slots:
         update.time = nowInPdf();
         change(update);
         const auto found = report::checkSeal(forgery::sealed(update));
-        QVERIFY2(sample::codeOf(found) == code.toStdString(), found ? "no error" : sample::toText(found.error()).c_str());
+        QVERIFY2(sample::codeOf(found) == code.toStdString(),
+                 found ? "no error" : sample::toText(found.error()).c_str());
     }
 
     /// An update of its own before the signed one: what was looked at before signing is not the file's one revision.
@@ -208,8 +209,9 @@ private slots:
         forgery::Update update = forgery::of(m_built);
         update.time = nowInPdf();
         const auto at = update.before.size();
-        update.before += fmt::format("xref\n0 1\n0000000000 65535 f \ntrailer << /Size {} {} /Prev {} >>\nstartxref\n{}\n%%EOF\n",
-                                     update.size, update.trailerWords, update.previous, at);
+        update.before +=
+            fmt::format("xref\n0 1\n0000000000 65535 f \ntrailer << /Size {} {} /Prev {} >>\nstartxref\n{}\n%%EOF\n",
+                        update.size, update.trailerWords, update.previous, at);
         update.previous = std::to_string(at);
         const auto found = report::checkSeal(forgery::sealed(update));
         QVERIFY(!found);
@@ -235,7 +237,8 @@ private slots:
         QVERIFY(journal::createIdentity(folder, {"Stranger", ""}, sample::passphrase));
         journal::Identity mixed = sample::identity();
         mixed.rootDer = journal::openIdentity(folder, sample::passphrase)->rootDer;
-        QCOMPARE(sample::codeOf(report::signReport(m_built, mixed, sample::signing())), std::string("certificate.chain"));
+        QCOMPARE(sample::codeOf(report::signReport(m_built, mixed, sample::signing())),
+                 std::string("certificate.chain"));
     }
 
     /// What another tool makes of the same key: valid, yet not of the one form (openssl, a public test source).
@@ -246,21 +249,24 @@ private slots:
         QVERIFY(base::writeFile(folder / "content", "content"));
         const auto made = [&](const QStringList& more) {
             const QString in = QString::fromStdString(folder.string());
-            const auto said = sample::run("openssl", QStringList{"cms", "-sign", "-binary", "-outform", "DER", "-in", "content",
-                                                                 "-signer", "signer.pem", "-inkey", "signer.key", "-passin",
-                                                                 "pass:" + QString::fromStdString(sample::passphrase), "-out",
-                                                                 "out.der"}
-                                                         + more,
-                                              in);
+            const auto said =
+                sample::run("openssl",
+                            QStringList{"cms", "-sign", "-binary", "-outform", "DER", "-in", "content", "-signer",
+                                        "signer.pem", "-inkey", "signer.key", "-passin",
+                                        "pass:" + QString::fromStdString(sample::passphrase), "-out", "out.der"}
+                                + more,
+                            in);
             if (said.status != 0) return std::string("openssl: " + said.words.toStdString());
             const auto found = report::checkSignedData(base::readFile(folder / "out.der").value(), "content");
             return found ? std::string("no error") : sample::toText(found.error());
         };
         const QStringList root{"-certfile", "root.pem"};
-        QCOMPARE(made(root + QStringList{"-cades", "-md", "sha256"}), std::string(" seal.cms part=message-digest")); // a time
+        QCOMPARE(made(root + QStringList{"-cades", "-md", "sha256"}),
+                 std::string(" seal.cms part=message-digest")); // a time
         QCOMPARE(made(QStringList{"-cades", "-md", "sha256"}), std::string(" seal.cms part=certificates"));
         QCOMPARE(made(root + QStringList{"-cades", "-md", "sha384"}), std::string(" seal.cms part=digestAlgorithms"));
-        QCOMPARE(made(root + QStringList{"-noattr", "-md", "sha256"}), std::string(" seal.cms part=SignerInfo.signedAttrs"));
+        QCOMPARE(made(root + QStringList{"-noattr", "-md", "sha256"}),
+                 std::string(" seal.cms part=SignerInfo.signedAttrs"));
         QCOMPARE(made(root + QStringList{"-nodetach", "-cades", "-md", "sha256"}),
                  std::string(" seal.cms part=encapContentInfo"));
         QCOMPARE(made(root + QStringList{"-keyid", "-cades", "-md", "sha256"}), std::string(" seal.cms part=version"));
@@ -268,10 +274,12 @@ private slots:
 
     void rubbish()
     {
-        for (const char* text : {"%PDF-1.7\nstartxref\n0\n%%EOF\n", "%PDF-1.7\nxref\n0 1\n0000000000 65535 f \ntrailer << /Size 1 "
-                                                                    "/Root 1 0 R >>\nstartxref\n9\n%%EOF\n"})
+        for (const char* text :
+             {"%PDF-1.7\nstartxref\n0\n%%EOF\n", "%PDF-1.7\nxref\n0 1\n0000000000 65535 f \ntrailer << /Size 1 "
+                                                 "/Root 1 0 R >>\nstartxref\n9\n%%EOF\n"})
             QCOMPARE(codeOf(text), std::string("seal.syntax"));
-        std::string nested = "%PDF-1.7\n1 0 obj\n" + std::string(100000, '[') + "\nendobj\nxref\n0 2\n0000000000 65535 f \n0000000009 00000 n \n";
+        std::string nested = "%PDF-1.7\n1 0 obj\n" + std::string(100000, '[')
+                           + "\nendobj\nxref\n0 2\n0000000000 65535 f \n0000000009 00000 n \n";
         nested += "trailer << /Size 2 /Root 1 0 R >>\nstartxref\n" + std::to_string(nested.find("xref")) + "\n%%EOF\n";
         QCOMPARE(codeOf(nested), std::string("seal.syntax"));
     }

@@ -76,9 +76,9 @@ private slots:
     void readersCallItValid()
     {
         const QString words = sample::run("pdfsig", {m_file}).words;
-        for (const char* wanted :
-             {"Signature Field Name: Installer", "Signature Type: ETSI.CAdES.detached", "Signing Hash Algorithm: SHA-256",
-              "Total document signed", "Signature Validation: Signature is Valid.", "Certificate issuer isn't Trusted"})
+        for (const char* wanted : {"Signature Field Name: Installer", "Signature Type: ETSI.CAdES.detached",
+                                   "Signing Hash Algorithm: SHA-256", "Total document signed",
+                                   "Signature Validation: Signature is Valid.", "Certificate issuer isn't Trusted"})
             QVERIFY2(words.contains(wanted), qPrintable(QString(wanted) + " in " + words));
         QVERIFY(words.contains(QString::fromUtf8("Zoë Ångström")));
         QCOMPARE(words.count("Signature #"), 1);
@@ -104,8 +104,12 @@ private slots:
         const QByteArray der = QByteArray::fromHex(text.mid(open + 1, after - open - 2).toLatin1());
         put("signature.der", der.toStdString());
         put("content", (text.left(open) + text.mid(after)).toLatin1().toStdString());
-        QStringList words{"cms", "-verify", "-cades", "-binary", "-inform", "DER", "-in", m_folder.filePath("signature.der"),
-                          "-content", m_folder.filePath("content"), "-out", "/dev/null"};
+        QStringList words{"cms",      "-verify",
+                          "-cades",   "-binary",
+                          "-inform",  "DER",
+                          "-in",      m_folder.filePath("signature.der"),
+                          "-content", m_folder.filePath("content"),
+                          "-out",     "/dev/null"};
         const auto said = sample::run("openssl", words + QStringList{"-CAfile", m_folder.filePath("root.pem")});
         QVERIFY2(said.status == 0 && said.words.contains("erification successful"), qPrintable(said.words));
         QVERIFY(sample::run("openssl", words).status != 0); // without the root nobody vouches for it
@@ -130,7 +134,8 @@ private slots:
 
     void awkwardReasons()
     {
-        for (const char* reason : {"closed (twice)) and \\ back", "Ελληνικά Ω", "<<>> /Contents <00>", "endobj\nxref\n", "%"}) {
+        for (const char* reason :
+             {"closed (twice)) and \\ back", "Ελληνικά Ω", "<<>> /Contents <00>", "endobj\nxref\n", "%"}) {
             auto made = report::signReport(m_built, sample::identity(), {base::now(), reason});
             QVERIFY2(made, made ? "" : sample::toText(made.error()).c_str());
             QCOMPARE(report::checkSeal(*made)->reason, std::string(reason));

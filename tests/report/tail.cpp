@@ -11,17 +11,18 @@ using namespace proofwalk;
 class TailTest : public QObject {
     Q_OBJECT
 
-    const std::string m_table = "xref\n0 1\n0000000000 65535 f \n14 1\n0000018271 00000 n \n38 1\n0000018419 00002 n \n";
+    const std::string m_table =
+        "xref\n0 1\n0000000000 65535 f \n14 1\n0000018271 00000 n \n38 1\n0000018419 00002 n \n";
 
 private slots:
     void lastLines()
     {
         const std::string body(100, 'x');
         QCOMPARE(report::tableOffset(body + "\nstartxref\n17\n%%EOF\n").value_or(0), std::size_t{17});
-        for (const char* end :
-             {"\nstartxref\n17\n%%EOF", "\nstartxref\n17\n%%EOF\n\n", "\nstartxref\n17 \n%%EOF\n", "\nstartxref\n\n%%EOF\n",
-              "\nstartxref\n017\n%%EOF\n", "\nstartxref\n-1\n%%EOF\n", "\nstartxref\n+1\n%%EOF\n", "\nstartxref\n999\n%%EOF\n",
-              "\nstartxref\r\n17\n%%EOF\n", "\nstartxre\n17\n%%EOF\n", "\n99999999999999999999999\n%%EOF\n", "\n%%EOF\n", ""})
+        for (const char* end : {"\nstartxref\n17\n%%EOF", "\nstartxref\n17\n%%EOF\n\n", "\nstartxref\n17 \n%%EOF\n",
+                                "\nstartxref\n\n%%EOF\n", "\nstartxref\n017\n%%EOF\n", "\nstartxref\n-1\n%%EOF\n",
+                                "\nstartxref\n+1\n%%EOF\n", "\nstartxref\n999\n%%EOF\n", "\nstartxref\r\n17\n%%EOF\n",
+                                "\nstartxre\n17\n%%EOF\n", "\n99999999999999999999999\n%%EOF\n", "\n%%EOF\n", ""})
             QVERIFY2(!report::tableOffset(body + end), end);
         QVERIFY(!report::tableOffset("%%EOF\n"));
         QVERIFY(!report::tableOffset(""));
