@@ -76,7 +76,7 @@ Exit run(Face& face, const Options& options)
 {
     const std::string& file = options.words[0];
     auto examined = report::examine(file);
-    if (!examined) return face.cannot(std::move(examined.error()).within(file));
+    if (!examined) return face.cannot(examined.error());
     SheetChange change;
     if (examined->judged) {
         auto changed = changedBySheets(examined->record, *examined->judged, options);

@@ -20,7 +20,6 @@ DrawingApplication::DrawingApplication()
     if (QCoreApplication::instance() != nullptr) return;
     // Without this a machine without a display ends the process, whatever is to be drawn (Qt's xcb plugin aborts).
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR")) qputenv("XDG_RUNTIME_DIR", "/tmp");
     m_own = std::make_unique<Own>();
 }
 

@@ -80,14 +80,14 @@ void fillRetests(const Filling& filling, const walk::Finding& finding, Finding& 
     shown.retestHead = filling.phrase(all ? "report.retested-because" : "report.to-retest");
 }
 
-walk::Verdict bandVerdict(const walk::Finding& finding)
+walk::Verdict bandVerdict(const Filling& filling, const walk::Finding& finding)
 {
     switch (finding.status) {
     case walk::FindingStatus::open:
     case walk::FindingStatus::intermittent: return walk::Verdict::fail;
     case walk::FindingStatus::putRight: return walk::Verdict::retest;
     case walk::FindingStatus::cleared: return walk::Verdict::pass;
-    case walk::FindingStatus::noted: return walk::Verdict::tooClose;
+    case walk::FindingStatus::noted: return walk::viewStep(filling.state, finding.step).verdict;
     }
     return walk::Verdict::fail;
 }
@@ -104,7 +104,7 @@ std::string dueWords(const Filling& filling, const walk::Finding& finding)
 Finding shownFinding(const Filling& filling, const walk::Finding& finding)
 {
     Finding shown;
-    const walk::Verdict verdict = bandVerdict(finding);
+    const walk::Verdict verdict = bandVerdict(filling, finding);
     shown.verdict = markOf(verdict);
     shown.tag = walk::nameOfSubject(filling.scope, finding.step);
     shown.word = finding.status == walk::FindingStatus::intermittent ? filling.phrase("report.comes-and-goes") : filling.verdictWord(verdict);

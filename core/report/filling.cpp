@@ -48,12 +48,26 @@ Verdict markOf(walk::Verdict verdict)
     return Verdict::toDo;
 }
 
+namespace {
+
+/// The uncertainty to the last place of the reading, upwards: "2.05 ± 0.01", not "2.05 ± 0.0063". The record keeps it whole.
+base::Decimal roundedUp(base::Decimal uncertainty, int lastPlace)
+{
+    while (uncertainty.exponent < lastPlace) {
+        uncertainty.mantissa = (uncertainty.mantissa + 9) / 10;
+        ++uncertainty.exponent;
+    }
+    return uncertainty;
+}
+
+} // namespace
+
 std::string readingText(const walk::AnswerBody& answer)
 {
     if (answer.hits) return std::to_string(*answer.hits) + " of " + std::to_string(answer.tries.value_or(0));
     if (!answer.reading) return {};
     if (!answer.uncertainty) return base::toText(*answer.reading);
-    return base::toText(answer.reading->value) + " ± " + base::toText({*answer.uncertainty, answer.reading->unit});
+    return base::toText(answer.reading->value) + " ± " + base::toText({roundedUp(*answer.uncertainty, answer.reading->value.exponent), answer.reading->unit});
 }
 
 double inUnitOf(const walk::ScopeStep& step, const base::Decimal& inBase)

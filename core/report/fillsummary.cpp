@@ -188,7 +188,7 @@ void fillLive(const Filling& filling, Contents& contents)
                                                                {"account", told.body.account},
                                                                {"told", filling.reveal(told.body.told)}}));
     const auto temporaries = static_cast<std::int64_t>(filling.state.temporaries.size());
-    if (live && temporaries > 0) lines.push_back(filling.phrase("report.all-put-back", {{"count", temporaries}}));
+    if (live && temporaries > 0) lines.push_back(filling.phrase(temporaries == 1 ? "report.one-put-back" : "report.all-put-back", {{"count", temporaries}}));
     if (live && temporaries == 0) lines.push_back(filling.phrase("report.nothing-left"));
     contents.liveLines = std::move(lines);
 }
