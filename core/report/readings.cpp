@@ -108,8 +108,8 @@ void drawTimer(Drawing& drawing, const TimerStrip& timer, double left, double to
 {
     const Style reading{Face::figure, 15, ink};
     drawing.text(left, top + 14, elided(words(timer.name), plain, 236), plain);
-    drawing.text(left, top + 33, elided(words(timer.reading), reading, 94), reading);
-    const QRectF box(left + 98, top + 18, 138, 20);
+    drawing.text(left, top + 33, elided(words(timer.reading), reading, 126), reading);
+    const QRectF box(left + 130, top + 18, 106, 20);
     drawScale(drawing, box, timer.scale);
 }
 
