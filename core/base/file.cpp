@@ -48,7 +48,7 @@ Result<std::string> readFile(const std::filesystem::path& path, std::size_t limi
         if (errno == ENOENT) return failure("file.missing", path.string());
         return failure("file.unreadable", path.string(), {{"detail", reason(errno)}});
     }
-    struct stat facts {};
+    struct stat facts{};
     if (::fstat(file.number, &facts) != 0 || !S_ISREG(facts.st_mode))
         return failure("file.unreadable", path.string(), {{"detail", "not a regular file"}});
     if (static_cast<std::size_t>(facts.st_size) > limit)

@@ -30,10 +30,8 @@ void writeString(std::string& out, std::string_view text)
         case '\r': out += "\\r"; break;
         case '\t': out += "\\t"; break;
         default:
-            if (static_cast<unsigned char>(c) < 0x20)
-                out += fmt::format("\\u{:04x}", static_cast<unsigned>(c));
-            else
-                out += c;
+            if (static_cast<unsigned char>(c) < 0x20) out += fmt::format("\\u{:04x}", static_cast<unsigned>(c));
+            else out += c;
         }
     }
     out += '"';
@@ -104,8 +102,9 @@ std::string_view badNumber(std::string_view text)
 std::unexpected<Error> numberFailure(std::string_view number)
 {
     constexpr std::size_t shown = 40;
-    return failure("json.number", "",
-                   {{"found", number.size() <= shown ? std::string(number) : std::string(number.substr(0, shown)) + "…"}});
+    return failure(
+        "json.number", "",
+        {{"found", number.size() <= shown ? std::string(number) : std::string(number.substr(0, shown)) + "…"}});
 }
 
 Result<Json> convert(const simdjson::dom::element& element)

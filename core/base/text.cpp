@@ -32,8 +32,8 @@ bool isUtf8(std::string_view bytes) { return simdjson::validate_utf8(bytes.data(
 
 std::string nearestWord(std::string_view typed, std::span<const std::string> known)
 {
-    const auto best = std::ranges::min_element(
-        known, {}, [&](const std::string& word) { return editDistance(typed, word); });
+    const auto best =
+        std::ranges::min_element(known, {}, [&](const std::string& word) { return editDistance(typed, word); });
     return best == known.end() ? std::string() : *best;
 }
 

@@ -17,7 +17,8 @@ Exit run(Face& face, const Options& options)
     for (const review::Remark& remark : reviewed->remarks) remarks.push_back(remarkJson(face, remark));
     for (const plan::Assumption& each : reviewed->plan.assumptions) {
         face.say("check.assumed", {{"where", each.where}, {"what", face.phrase(each.code, each.arguments)}});
-        assumed.push_back(Json::Object{{"where", each.where}, {"code", each.code}, {"sentence", face.phrase(each.code, each.arguments)}});
+        assumed.push_back(Json::Object{
+            {"where", each.where}, {"code", each.code}, {"sentence", face.phrase(each.code, each.arguments)}});
     }
     for (const std::string& column : reviewed->plan.unknownColumns) {
         face.say("check.unknown-column", {{"column", column}});
@@ -29,8 +30,11 @@ Exit run(Face& face, const Options& options)
               {"zones", static_cast<std::int64_t>(reviewed->plan.zones.size())},
               {"errors", std::int64_t{reviewed->errors}},
               {"warnings", std::int64_t{reviewed->warnings}}});
-    face.answer("check", {{"remarks", std::move(remarks)}, {"assumed", std::move(assumed)}, {"unused", std::move(unused)},
-                          {"errors", reviewed->errors}, {"warnings", reviewed->warnings}});
+    face.answer("check", {{"remarks", std::move(remarks)},
+                          {"assumed", std::move(assumed)},
+                          {"unused", std::move(unused)},
+                          {"errors", reviewed->errors},
+                          {"warnings", reviewed->warnings}});
     return well ? Exit::well : Exit::no;
 }
 

@@ -12,7 +12,7 @@ namespace {
 
 std::array<Command, 9> allCommands()
 {
-    return {checkCommand(), kindsCommand(), startCommand(),  orderCommand(), takeCommand(),
+    return {checkCommand(), kindsCommand(),  startCommand(),  orderCommand(), takeCommand(),
             whereCommand(), reportCommand(), verifyCommand(), signerCommand()};
 }
 
@@ -67,7 +67,8 @@ Exit runWords(std::span<const std::string> arguments, std::ostream& out, std::os
         return Exit::well;
     }
     const auto commands = allCommands();
-    const auto found = std::ranges::find(commands, arguments.front(), [](const Command& each) { return each.usage.command; });
+    const auto found =
+        std::ranges::find(commands, arguments.front(), [](const Command& each) { return each.usage.command; });
     if (found == commands.end()) return unknownCommand(face, arguments.front());
     auto options = parseOptions(found->usage, arguments.subspan(1));
     if (!options) return face.cannot(options.error());

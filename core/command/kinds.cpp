@@ -35,19 +35,22 @@ void sayStep(Face& face, const catalogue::Step& step)
     if (!step.caution.empty()) face.say("kinds.caution", {{"words", step.caution}});
     std::vector<std::string> states;
     for (const auto state : step.states) states.emplace_back(catalogue::wordOf(state));
-    face.say("kinds.step", {{"step", step.name},
-                            {"kind", std::string(catalogue::wordOf(step.kind))},
-                            {"proves", step.proves == catalogue::Proof::none ? std::string("-") : std::string(catalogue::wordOf(step.proves))},
-                            {"signal", step.signal},
-                            {"core", face.phrase(step.core ? "kinds.core" : "kinds.extended")},
-                            {"states", base::join(states, ", ")}});
+    face.say("kinds.step",
+             {{"step", step.name},
+              {"kind", std::string(catalogue::wordOf(step.kind))},
+              {"proves",
+               step.proves == catalogue::Proof::none ? std::string("-") : std::string(catalogue::wordOf(step.proves))},
+              {"signal", step.signal},
+              {"core", face.phrase(step.core ? "kinds.core" : "kinds.extended")},
+              {"states", base::join(states, ", ")}});
     face.say("      " + step.act);
     if (!step.expect.empty()) face.say("      " + step.expect);
     if (!step.never.empty()) face.say("      " + step.never);
 }
 
 /// A sheet as it would be on a plain zone of the kind's first purpose; what was chosen is said.
-catalogue::Traits plainTraits(const catalogue::Catalogue& catalogue, const catalogue::Kind& kind, const Options& options)
+catalogue::Traits plainTraits(const catalogue::Catalogue& catalogue, const catalogue::Kind& kind,
+                              const Options& options)
 {
     const auto chosen = [&](const char* name, std::string otherwise) {
         return options.has(name) ? options.value(name) : std::move(otherwise);
@@ -90,15 +93,18 @@ Exit run(Face& face, const Options& options)
     auto catalogue = catalogue::Catalogue::read(std::move(*files));
     if (!catalogue) return face.cannot(catalogue.error());
     if (!options.words.empty()) {
-        if (const catalogue::Kind* kind = catalogue->kind(options.words[0])) return showSheet(face, *catalogue, *kind, options);
+        if (const catalogue::Kind* kind = catalogue->kind(options.words[0]))
+            return showSheet(face, *catalogue, *kind, options);
         std::vector<std::string> known;
         for (const auto& kind : catalogue->kinds()) known.push_back(kind.name);
-        return face.cannot({"kinds.unknown", options.words[0], {{"nearest", base::nearestWord(options.words[0], known)}}});
+        return face.cannot(
+            {"kinds.unknown", options.words[0], {{"nearest", base::nearestWord(options.words[0], known)}}});
     }
     Json::Array kinds;
     for (const catalogue::Kind& kind : catalogue->kinds()) {
         face.say("kinds.line", {{"name", kind.name}, {"title", kind.title}, {"summary", kind.summary}});
-        kinds.push_back(Json::Object{{"kind", kind.name}, {"title", kind.title}, {"group", kind.group}, {"summary", kind.summary}});
+        kinds.push_back(
+            Json::Object{{"kind", kind.name}, {"title", kind.title}, {"group", kind.group}, {"summary", kind.summary}});
     }
     face.answer("kinds", {{"kinds", std::move(kinds)}});
     return Exit::well;

@@ -34,8 +34,12 @@ Exit run(Face& face, const Options& options)
                                 {"device", device.kind != nullptr ? device.kind->title : row.kind},
                                 {"zone", row.zone.empty() ? std::string("-") : row.zone},
                                 {"verdict", face.phrase("verdict." + verdict)}});
-        stops.push_back(Json::Object{{"tag", row.tag}, {"kind", row.kind}, {"floor", row.floor}, {"room", row.room},
-                                     {"zone", row.zone}, {"verdict", verdict}});
+        stops.push_back(Json::Object{{"tag", row.tag},
+                                     {"kind", row.kind},
+                                     {"floor", row.floor},
+                                     {"room", row.room},
+                                     {"zone", row.zone},
+                                     {"verdict", verdict}});
     }
     face.answer("order", {{"stops", std::move(stops)}});
     return Exit::well;

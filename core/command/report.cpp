@@ -22,11 +22,13 @@ Result<void> vouchOnce(walk::Job& job, const journal::SigningKey& machine, const
     const std::string key = base::toHex(machine.publicKeyDer());
     const std::string certificate = base::toHex(identity.signerDer);
     const auto& vouches = job.state().vouches;
-    if (std::ranges::any_of(vouches, [&](const auto& told) { return told.body.key == key && told.body.certificate == certificate; }))
+    if (std::ranges::any_of(
+            vouches, [&](const auto& told) { return told.body.key == key && told.body.certificate == certificate; }))
         return {};
     auto vouching = journal::vouchFor(job.id(), key, identity);
     if (!vouching) return passOn(vouching);
-    const walk::Body body = walk::VouchBody{vouching->machineKey, vouching->certificate, vouching->root, vouching->signature};
+    const walk::Body body =
+        walk::VouchBody{vouching->machineKey, vouching->certificate, vouching->root, vouching->signature};
     std::vector<journal::Draft> drafts(1);
     drafts.front().kind = walk::kindOf(body);
     drafts.front().body = walk::toJson(body, {});
@@ -74,14 +76,18 @@ Exit issueInto(Face& face, const Options& options, walk::Job& job, const journal
     const std::string fingerprint = issued->recordFingerprint;
     face.say(interim ? "report.interim-done" : "report.done",
              {{"file", out}, {"standing", face.phrase("standing." + standing + ".short")}, {"record", fingerprint}});
-    face.answer("report", {{"file", out}, {"form", interim ? "interim" : "final"}, {"standing", standing},
-                           {"record", fingerprint}, {"sha256", base::sha256Hex(issued->pdf)}});
+    face.answer("report", {{"file", out},
+                           {"form", interim ? "interim" : "final"},
+                           {"standing", standing},
+                           {"record", fingerprint},
+                           {"sha256", base::sha256Hex(issued->pdf)}});
     return Exit::well;
 }
 
 Exit run(Face& face, const Options& options)
 {
-    if (std::filesystem::exists(options.value("--out"))) return face.cannot({"report.exists", options.value("--out"), {}});
+    if (std::filesystem::exists(options.value("--out")))
+        return face.cannot({"report.exists", options.value("--out"), {}});
     // Everything that can be wrong is looked at before the passphrase is asked for.
     const std::string folder = options.value("--signed-by");
     if (auto facts = journal::describeIdentity(folder); !facts) return face.cannot(facts.error());
@@ -100,10 +106,11 @@ Exit run(Face& face, const Options& options)
 
 Command reportCommand()
 {
-    return {{"report",
-             {"JOB.walk"},
-             {{"--out", "R.pdf", true}, {"--signed-by", "DIR", true}, {"--interim", ""}, {"--passphrase-file", "FILE"}}},
-            run};
+    return {
+        {"report",
+         {"JOB.walk"},
+         {{"--out", "R.pdf", true}, {"--signed-by", "DIR", true}, {"--interim", ""}, {"--passphrase-file", "FILE"}}},
+        run};
 }
 
 } // namespace proofwalk::command

@@ -17,7 +17,9 @@ Exit run(Face& face, const Options& options)
     if (!made) return face.cannot(made.error());
     auto facts = journal::describeIdentity(options.words[0]);
     if (!facts) return face.cannot(facts.error());
-    face.say("signer.done", {{"name", facts->name}, {"firm", facts->firm}, {"folder", options.words[0]},
+    face.say("signer.done", {{"name", facts->name},
+                             {"firm", facts->firm},
+                             {"folder", options.words[0]},
                              {"fingerprint", facts->rootFingerprint}});
     face.answer("signer", {{"name", facts->name}, {"firm", facts->firm}, {"root", facts->rootFingerprint}});
     return Exit::well;

@@ -49,7 +49,8 @@ Exit run(Face& face, const Options& options)
     if (!reviewed) return reviewed.error();
     if (reviewed->errors > 0) {
         sayRemarks(face, *reviewed);
-        return face.cannot({"start.plan-has-errors", options.value("--plan"), {{"count", std::int64_t{reviewed->errors}}}});
+        return face.cannot(
+            {"start.plan-has-errors", options.value("--plan"), {{"count", std::int64_t{reviewed->errors}}}});
     }
     auto key = machineKey();
     if (!key) return face.cannot(key.error());
@@ -75,6 +76,9 @@ Exit run(Face& face, const Options& options)
 
 } // namespace
 
-Command startCommand() { return {{"start", {"JOB.walk"}, {{"--plan", "FOLDER", true}, {"--catalogue", "FOLDER"}}}, run}; }
+Command startCommand()
+{
+    return {{"start", {"JOB.walk"}, {{"--plan", "FOLDER", true}, {"--catalogue", "FOLDER"}}}, run};
+}
 
 } // namespace proofwalk::command

@@ -18,7 +18,7 @@ std::string countsOf(const Face& face, const walk::State& state)
     for (std::size_t i = 0; i < counts.size(); ++i) {
         if (counts[i] == 0) continue;
         line += (line.empty() ? "" : ", ") + std::to_string(counts[i]) + " "
-            + face.phrase("verdict." + std::string(walk::wordOf(static_cast<walk::Verdict>(i))));
+              + face.phrase("verdict." + std::string(walk::wordOf(static_cast<walk::Verdict>(i))));
     }
     return line;
 }
@@ -27,8 +27,11 @@ void saySeal(Face& face, const report::Examined& examined, const std::string& fi
 {
     if (!examined.seal) return;
     const report::SealFindings& seal = *examined.seal;
-    face.say("verify.report", {{"file", file}, {"name", seal.signerName}, {"firm", seal.firm},
-                               {"day", words::longDate(seal.signedAt)}, {"time", base::localTime(seal.signedAt)}});
+    face.say("verify.report", {{"file", file},
+                               {"name", seal.signerName},
+                               {"firm", seal.firm},
+                               {"day", words::longDate(seal.signedAt)},
+                               {"time", base::localTime(seal.signedAt)}});
     face.say("verify.root", {{"root", seal.rootFingerprint}});
     if (!examined.recordFingerprint.empty()) face.say("verify.record", {{"record", examined.recordFingerprint}});
 }
@@ -51,7 +54,8 @@ Json answerOf(Face& face, const report::Examined& examined, const SheetChange& c
     Json::Array problems, differences, vouched;
     for (const Error& problem : examined.problems) problems.push_back(face.errorJson(problem));
     for (const std::string& difference : change.differences) differences.emplace_back(difference);
-    for (const auto& each : examined.vouched) vouched.push_back(Json::Object{{"chain", each.chain}, {"name", each.name}});
+    for (const auto& each : examined.vouched)
+        vouched.push_back(Json::Object{{"chain", each.chain}, {"name", each.name}});
     Json answer{Json::Object{{"sound", examined.sound()},
                              {"problems", std::move(problems)},
                              {"vouched", std::move(vouched)},

@@ -42,7 +42,9 @@ Json findingJson(const walk::State& state, const walk::Finding& finding)
 
 Json rungJson(Face& face, const walk::Rung& rung)
 {
-    return Json::Object{{"code", rung.code}, {"subject", rung.subject}, {"blocking", rung.blocking},
+    return Json::Object{{"code", rung.code},
+                        {"subject", rung.subject},
+                        {"blocking", rung.blocking},
                         {"sentence", sentenceOf(face, rung)}};
 }
 
@@ -82,7 +84,8 @@ Exit run(Face& face, const Options& options)
     sayChanged(face, *changed);
 
     Json::Array devices, findings, rungs, differences;
-    for (const walk::ScopeDevice& device : state.scope->devices) devices.push_back(deviceJson(walk::viewDevice(state, device)));
+    for (const walk::ScopeDevice& device : state.scope->devices)
+        devices.push_back(deviceJson(walk::viewDevice(state, device)));
     for (const walk::Finding& finding : walk::allFindings(state)) findings.push_back(findingJson(state, finding));
     for (const walk::Rung& rung : readiness.rungs) rungs.push_back(rungJson(face, rung));
     for (const std::string& row : changed->differences) differences.emplace_back(row);

@@ -31,10 +31,10 @@ private:
     Event next(const std::string& kind, std::int64_t v, base::Json body, const base::WallClock& now);
 
     std::string m_job, m_publicKey;
-    Head m_head;                              ///< of this chain; no chain id before its first event
-    std::map<std::string, Head> m_seen;       ///< other chains, as far as this chain has named or will name them
-    std::map<std::string, Head> m_toBeNamed;  ///< those that its next event names
-    Stamp m_last;                             ///< the latest stamp in the file
+    Head m_head; ///< of this chain; no chain id before its first event
+    std::map<std::string, Head> m_seen; ///< other chains, as far as this chain has named or will name them
+    std::map<std::string, Head> m_toBeNamed; ///< those that its next event names
+    Stamp m_last; ///< the latest stamp in the file
 };
 
 /// The stamp that follows: the wall clock if that is later than anything seen, else the last one counted on.

@@ -11,7 +11,7 @@
 namespace proofwalk::journal {
 
 constexpr std::int64_t applicationId = 0x50574C4B; ///< "PWLK", at offset 68 of the file
-constexpr std::int64_t formatVersion = 1;          ///< SQLite's user_version
+constexpr std::int64_t formatVersion = 1; ///< SQLite's user_version
 constexpr std::size_t rowLimit_bytes = std::size_t{16} << 20U; ///< of one content, private value or photograph
 constexpr std::size_t eventLimit_bytes = std::size_t{1} << 20U; ///< of one event's canonical text
 

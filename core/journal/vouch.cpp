@@ -51,7 +51,8 @@ Result<std::string> checkVouching(std::string_view job, const Vouching& vouching
     const auto root = certificateFrom(vouching.root);
     if (!certificate || !root) return failure("vouch.invalid", "");
     if (!checkChain(certificate.get(), root.get(), at_utc_ms)) return failure("vouch.invalid", "");
-    if (!verifySignature(publicKeyOf(certificate.get()), vouchText(job, vouching.machineKey), base::fromHex(vouching.signature)))
+    if (!verifySignature(publicKeyOf(certificate.get()), vouchText(job, vouching.machineKey),
+                         base::fromHex(vouching.signature)))
         return failure("vouch.invalid", "");
     return commonName(certificate.get());
 }

@@ -11,8 +11,8 @@ namespace proofwalk::plan {
 /// Whether that cell of the row was left blank and derived.
 bool isAssumed(const Row& row, std::string_view column);
 
-/// The assumptions the rows name, made anew: "plan.assumed-COLUMN" {value}. A column that is derived to the same value in
-/// every row of its file is one assumption, not one a row.
+/// The assumptions the rows name, made anew: "plan.assumed-COLUMN" {value}. A column that is derived to the same value
+/// in every row of its file is one assumption, not one a row.
 std::vector<Assumption> assumptionsOf(const Plan& plan);
 
 } // namespace proofwalk::plan

@@ -5,6 +5,21 @@
 #include <array>
 
 namespace proofwalk::plan {
+namespace {
+
+constexpr Column coordinate(std::string_view name, std::string_view example)
+{
+    return {.name = name,
+            .form = Form::number,
+            .blank = "not placed on the drawing",
+            .example = example,
+            .unit = "m",
+            .lower = "-10000",
+            .upper = "10000",
+            .isPrivate = true};
+}
+
+} // namespace
 
 template <>
 std::span<const Field<Device>> fields<Device>()
@@ -45,24 +60,8 @@ std::span<const Field<Device>> fields<Device>()
         Field<Device>{
             {.name = "serial", .form = Form::line, .blank = "not stated", .example = "0A1B2C", .isPrivate = true},
             &Device::serial},
-        Field<Device>{{.name = "x_m",
-                       .form = Form::number,
-                       .blank = "not placed on the drawing",
-                       .example = "3.4",
-                       .unit = "m",
-                       .lower = "-10000",
-                       .upper = "10000",
-                       .isPrivate = true},
-                      &Device::x_m},
-        Field<Device>{{.name = "y_m",
-                       .form = Form::number,
-                       .blank = "not placed on the drawing",
-                       .example = "12.0",
-                       .unit = "m",
-                       .lower = "-10000",
-                       .upper = "10000",
-                       .isPrivate = true},
-                      &Device::y_m},
+        Field<Device>{coordinate("x_m", "3.4"), &Device::x_m},
+        Field<Device>{coordinate("y_m", "12.0"), &Device::y_m},
         Field<Device>{{.name = "driven_by", .form = Form::line, .blank = "not stated", .example = "panel output 1"},
                       &Device::drivenBy},
         Field<Device>{{.name = "supply", .form = Form::tag, .blank = "not stated", .example = "main"}, &Device::supply},

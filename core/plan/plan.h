@@ -94,7 +94,7 @@ struct Supply : Row {
     std::optional<base::Decimal> battery_ah, standby_h, alarm_min, derating, nominal_v, charge_a;
 };
 
-/// A door, window or hatch somebody could come in by, and what watches it. Optional: without openings.csv no check asks.
+/// A door, window or hatch somebody could come in by, and what watches it. Without openings.csv no check asks.
 struct Opening : Row {
     std::string opening, floor, room;
     std::vector<std::string> protectedBy; ///< tags; empty: nothing

@@ -16,8 +16,9 @@ using ResultOrErrors = std::expected<T, std::vector<Error>>;
 
 /// Reads the folder and fills in what is blank and can be derived, listing each assumption. What the rows say of each
 /// other (a device in a zone that does not exist) is left to core/review.
-/// Errors: plan.no-devices {found}; csv.*; file.*; plan.column-missing {wanted}; plan.cell-empty; plan.cell-word {found,
-/// wanted, nearest}; plan.cell-not-a-number {found, example}; plan.cell-range {found, wanted}; plan.cell-code {found}.
+/// Errors: plan.no-devices {found}; csv.*; file.*; plan.column-missing {wanted}; plan.cell-empty; plan.cell-word
+/// {found, wanted, nearest}; plan.cell-not-a-number {found, example}; plan.cell-range {found, wanted}; plan.cell-code
+/// {found}; plan.cell-form {found, wanted}.
 ResultOrErrors<Plan> readPlan(const std::filesystem::path& folder);
 
 } // namespace proofwalk::plan

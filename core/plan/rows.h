@@ -20,8 +20,8 @@ using Reveal = std::function<std::optional<std::string>(const std::string& commi
 void giveIds(Plan& plan);
 
 /// {"format":"proofwalk/plan/1","site":[…],"areas":[…],…}: each row an object of its non-empty cells as text under the
-/// column names of the CSV files, with "id", "assumed" (array, if any), lists joined by ";" as in the CSV, truth as "yes"
-/// or "no"; a private cell is {"private":"COMMITMENT"}.
+/// column names of the CSV files, with "id", "assumed" (array, if any), lists joined by ";" as in the CSV, truth as
+/// "yes" or "no"; a private cell is {"private":"COMMITMENT"}.
 base::Json toRows(const Plan& plan, const Commit& commit);
 
 /// The reverse. A private value that cannot be revealed is empty. Errors: plan.rows {detail}; those of readPlan.

@@ -19,8 +19,8 @@ struct Findings {
 template <class R>
 std::vector<int> columnsOf(const base::CsvTable& table, const std::string& file, Findings& findings);
 
-/// The rows of the table. A row whose cells are all blank (spreadsheets write such) is passed over; a bad row is told and
-/// kept, so that the rest of the plan can still be looked at.
+/// The rows of the table. A row whose cells are all blank (spreadsheets write such) is passed over; a bad row is told
+/// and kept, so that the rest of the plan can still be looked at.
 template <class R>
 std::vector<R> rowsOf(const base::CsvTable& table, const std::string& file, Findings& findings);
 

@@ -5,6 +5,20 @@
 #include <array>
 
 namespace proofwalk::plan {
+namespace {
+
+constexpr Column resistor(std::string_view name, std::string_view example)
+{
+    return {.name = name,
+            .form = Form::number,
+            .blank = "not stated",
+            .example = example,
+            .unit = "Ohm",
+            .lower = "1",
+            .upper = "1000000"};
+}
+
+} // namespace
 
 template <>
 std::span<const Field<Area>> fields<Area>()
@@ -94,38 +108,10 @@ std::span<const Field<Zone>> fields<Zone>()
                      .lower = "0",
                      .upper = "3"},
                     &Zone::resistors},
-        Field<Zone>{{.name = "eol_ohm",
-                     .form = Form::number,
-                     .blank = "not stated",
-                     .example = "4700",
-                     .unit = "Ohm",
-                     .lower = "1",
-                     .upper = "1000000"},
-                    &Zone::eol_ohm},
-        Field<Zone>{{.name = "alarm_ohm",
-                     .form = Form::number,
-                     .blank = "not stated",
-                     .example = "4700",
-                     .unit = "Ohm",
-                     .lower = "1",
-                     .upper = "1000000"},
-                    &Zone::alarm_ohm},
-        Field<Zone>{{.name = "tamper_ohm",
-                     .form = Form::number,
-                     .blank = "not stated",
-                     .example = "2200",
-                     .unit = "Ohm",
-                     .lower = "1",
-                     .upper = "1000000"},
-                    &Zone::tamper_ohm},
-        Field<Zone>{{.name = "fault_ohm",
-                     .form = Form::number,
-                     .blank = "not stated",
-                     .example = "1000",
-                     .unit = "Ohm",
-                     .lower = "1",
-                     .upper = "1000000"},
-                    &Zone::fault_ohm},
+        Field<Zone>{resistor("eol_ohm", "4700"), &Zone::eol_ohm},
+        Field<Zone>{resistor("alarm_ohm", "4700"), &Zone::alarm_ohm},
+        Field<Zone>{resistor("tamper_ohm", "2200"), &Zone::tamper_ohm},
+        Field<Zone>{resistor("fault_ohm", "1000"), &Zone::fault_ohm},
         Field<Zone>{{.name = "tolerance_pct",
                      .form = Form::number,
                      .blank = "not stated",

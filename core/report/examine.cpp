@@ -38,7 +38,8 @@ void checkVouchings(Examined& examined)
         auto name = journal::checkVouching(examined.record.job, {body.key, body.certificate, body.root, body.signature},
                                            told.fact.stamp.ms);
         if (!name) {
-            examined.problems.push_back({"verify.vouch", told.fact.event.substr(0, 12), {{"detail", name.error().code}}});
+            examined.problems.push_back(
+                {"verify.vouch", told.fact.event.substr(0, 12), {{"detail", name.error().code}}});
             continue;
         }
         for (const journal::Event& event : examined.record.events)
@@ -71,7 +72,8 @@ Result<Examined> examineReport(std::string_view bytes, const std::string& name)
     const auto lines = examined.seal->attachments.find("record.jsonl");
     const auto results = examined.seal->attachments.find("results.csv");
     if (lines == examined.seal->attachments.end() || results == examined.seal->attachments.end()) {
-        examined.problems.push_back({lines == examined.seal->attachments.end() ? "verify.no-record" : "verify.no-results", name, {}});
+        examined.problems.push_back(
+            {lines == examined.seal->attachments.end() ? "verify.no-record" : "verify.no-results", name, {}});
         return examined;
     }
     examined.recordFingerprint = base::sha256Hex(lines->second);
@@ -86,7 +88,8 @@ Result<Examined> examineReport(std::string_view bytes, const std::string& name)
     checkVouchings(examined);
     if (examined.judged) {
         const std::string difference = walk::firstDifference(results->second, walk::resultsCsv(examined.judged->state));
-        if (!difference.empty()) examined.problems.push_back({"verify.results-differ", name, {{"difference", difference}}});
+        if (!difference.empty())
+            examined.problems.push_back({"verify.results-differ", name, {{"difference", difference}}});
     }
     return examined;
 }

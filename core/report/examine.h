@@ -20,12 +20,12 @@ struct VouchedChain {
 };
 
 struct Examined {
-    std::optional<SealFindings> seal;    ///< of a report whose seal is sound
+    std::optional<SealFindings> seal; ///< of a report whose seal is sound
     journal::Record record;
-    std::optional<walk::Judged> judged;  ///< if the record could be judged
-    std::string recordFingerprint;       ///< of a report's record.jsonl
+    std::optional<walk::Judged> judged; ///< if the record could be judged
+    std::string recordFingerprint; ///< of a report's record.jsonl
     std::vector<VouchedChain> vouched;
-    std::vector<Error> problems;         ///< in the order found; empty: sound
+    std::vector<Error> problems; ///< in the order found; empty: sound
 
     bool sound() const { return problems.empty(); }
 };

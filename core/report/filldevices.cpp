@@ -32,7 +32,8 @@ Floor& floorOf(const Filling& filling, Contents& contents, const std::string& fl
     const auto row = std::ranges::find(filling.plan.floors, floor, &plan::Floor::floor);
     // A floor without a level stands outside: a yard, a shed.
     made.outside = row != filling.plan.floors.end() && !row->level;
-    made.level = row != filling.plan.floors.end() && row->level ? *row->level : static_cast<int>(contents.floors.size());
+    made.level =
+        row != filling.plan.floors.end() && row->level ? *row->level : static_cast<int>(contents.floors.size());
     contents.floors.push_back(std::move(made));
     return contents.floors.back();
 }
@@ -133,7 +134,7 @@ void fillFloors(const Filling& filling, Contents& contents)
         room->verdict = markOf(*all.begin());
         room->word = roomWord(filling, all);
         const bool quiet = view.verdict == walk::Verdict::pass || view.verdict == walk::Verdict::notApplicable
-            || view.device->kind == nullptr;
+                        || view.device->kind == nullptr;
         if (!quiet) room->notable.push_back({markOf(view.verdict), row.tag});
         floor.count = std::to_string(std::stoi(floor.count.empty() ? "0" : floor.count) + 1);
     }
@@ -148,7 +149,8 @@ void fillDevices(const Filling& filling, Contents& contents)
         const std::string floor = floorName(filling.plan, row.floor);
         const std::string room = roomName(filling, row.room);
         auto& rooms = contents.deviceRooms;
-        if (rooms.empty() || rooms.back().floor != floor || rooms.back().room != room) rooms.push_back({floor, room, {}});
+        if (rooms.empty() || rooms.back().floor != floor || rooms.back().room != room)
+            rooms.push_back({floor, room, {}});
         rooms.back().devices.push_back(deviceRow(filling, view));
     }
 }

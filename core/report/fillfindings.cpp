@@ -32,13 +32,15 @@ void addAttempts(const Filling& filling, const walk::Finding& finding, std::vect
     for (const walk::Attempt& attempt : attempts->second) {
         const bool stands = filling.state.stands(attempt.fact);
         const char* code = !stands ? "report.history.withdrawn"
-            : attempt.verdict == walk::Verdict::fail ? (failedBefore ? "report.history.again" : "report.history.found")
-            : failedBefore ? "report.history.retested" : "report.history.answered";
-        history.push_back({attempt.fact.stamp,
-                           {base::localTime(attempt.fact.at),
-                            stands ? std::optional(markOf(attempt.verdict)) : std::nullopt,
-                            filling.phrase(code, {{"step", finding.step.name}, {"verdict", filling.verdictWord(attempt.verdict)}}),
-                            attemptDetail(filling, attempt)}});
+                         : attempt.verdict == walk::Verdict::fail
+                             ? (failedBefore ? "report.history.again" : "report.history.found")
+                         : failedBefore ? "report.history.retested"
+                                        : "report.history.answered";
+        history.push_back(
+            {attempt.fact.stamp,
+             {base::localTime(attempt.fact.at), stands ? std::optional(markOf(attempt.verdict)) : std::nullopt,
+              filling.phrase(code, {{"step", finding.step.name}, {"verdict", filling.verdictWord(attempt.verdict)}}),
+              attemptDetail(filling, attempt)}});
         failedBefore = failedBefore || (stands && attempt.verdict == walk::Verdict::fail);
     }
 }
@@ -46,13 +48,16 @@ void addAttempts(const Filling& filling, const walk::Finding& finding, std::vect
 void addActs(const Filling& filling, const walk::Finding& finding, std::vector<Dated>& history)
 {
     for (const auto* repair : finding.repairs)
-        history.push_back({repair->fact.stamp, {base::localTime(repair->fact.at), std::nullopt,
-                                                filling.phrase("report.history.put-right", {{"touched", base::join(repair->body.touched, ", ")}}),
-                                                filling.reveal(repair->body.words)}});
+        history.push_back(
+            {repair->fact.stamp,
+             {base::localTime(repair->fact.at), std::nullopt,
+              filling.phrase("report.history.put-right", {{"touched", base::join(repair->body.touched, ", ")}}),
+              filling.reveal(repair->body.words)}});
     for (const auto* accept : finding.accepts)
-        history.push_back({accept->fact.stamp, {base::localTime(accept->fact.at), std::nullopt,
-                                                filling.phrase("report.history.accepted", {{"name", filling.reveal(accept->body.name)}}),
-                                                filling.reveal(accept->body.words)}});
+        history.push_back({accept->fact.stamp,
+                           {base::localTime(accept->fact.at), std::nullopt,
+                            filling.phrase("report.history.accepted", {{"name", filling.reveal(accept->body.name)}}),
+                            filling.reveal(accept->body.words)}});
 }
 
 std::vector<HistoryLine> historyOf(const Filling& filling, const walk::Finding& finding)
@@ -107,7 +112,8 @@ Finding shownFinding(const Filling& filling, const walk::Finding& finding)
     const walk::Verdict verdict = bandVerdict(filling, finding);
     shown.verdict = markOf(verdict);
     shown.tag = walk::nameOfSubject(filling.scope, finding.step);
-    shown.word = finding.status == walk::FindingStatus::intermittent ? filling.phrase("report.comes-and-goes") : filling.verdictWord(verdict);
+    shown.word = finding.status == walk::FindingStatus::intermittent ? filling.phrase("report.comes-and-goes")
+                                                                     : filling.verdictWord(verdict);
     shown.line = filling.lineOf(finding);
     shown.due = dueWords(filling, finding);
     if (const walk::ScopeDevice* owner = filling.scope.ownerOf(finding.step)) {
@@ -121,7 +127,8 @@ Finding shownFinding(const Filling& filling, const walk::Finding& finding)
         const auto* told = finding.photographs.back();
         const auto bytes = filling.ground.record.photographs.find(filling.reveal(told->body.photograph));
         if (bytes != filling.ground.record.photographs.end())
-            shown.photograph = Photograph{bytes->second, base::localTime(told->fact.at) + ", " + filling.reveal(told->body.words)};
+            shown.photograph =
+                Photograph{bytes->second, base::localTime(told->fact.at) + ", " + filling.reveal(told->body.words)};
     }
     return shown;
 }
@@ -159,10 +166,12 @@ void fillFindings(const Filling& filling, Contents& contents)
         if (isCleared && finding.photographs.empty()) contents.cleared.push_back(clearedRow(filling, finding));
         else contents.findings.push_back(shownFinding(filling, finding));
     }
-    contents.findingsLine = filling.phrase("report.findings-line", {{"found", pending + cleared}, {"pending", pending},
-                                                                    {"cleared", cleared}, {"noted", noted}});
+    contents.findingsLine =
+        filling.phrase("report.findings-line",
+                       {{"found", pending + cleared}, {"pending", pending}, {"cleared", cleared}, {"noted", noted}});
     contents.clearedLine = filling.phrase("report.cleared-line");
-    contents.findingsClosing = filling.phrase(intermittent ? "report.comes-and-goes.some" : "report.comes-and-goes.none");
+    contents.findingsClosing =
+        filling.phrase(intermittent ? "report.comes-and-goes.some" : "report.comes-and-goes.none");
 }
 
 } // namespace proofwalk::report

@@ -30,8 +30,9 @@ void addStepReadings(const Filling& filling, const walk::StepKey& key, std::set<
     if (view.newest == nullptr) return;
     const std::string reading = readingText(view.newest->answer);
     if (reading.empty()) return;
-    table.rows.push_back({walk::nameOfSubject(filling.scope, key), key.name, reading, limitText(*filling.scope.step(key)),
-                          filling.verdictWord(view.verdict), base::localTime(view.newest->fact.at)});
+    table.rows.push_back({walk::nameOfSubject(filling.scope, key), key.name, reading,
+                          limitText(*filling.scope.step(key)), filling.verdictWord(view.verdict),
+                          base::localTime(view.newest->fact.at)});
 }
 
 Block readingsBlock(const Filling& filling)
@@ -39,8 +40,9 @@ Block readingsBlock(const Filling& filling)
     Block block;
     block.head = filling.phrase("report.every-reading");
     Table table;
-    table.heads = {filling.phrase("report.head.what"),  filling.phrase("report.head.step"),   filling.phrase("report.head.reading"),
-                   filling.phrase("report.head.limit"), filling.phrase("report.head.result"), filling.phrase("report.head.time")};
+    table.heads = {filling.phrase("report.head.what"),    filling.phrase("report.head.step"),
+                   filling.phrase("report.head.reading"), filling.phrase("report.head.limit"),
+                   filling.phrase("report.head.result"),  filling.phrase("report.head.time")};
     table.figures = {false, false, true, true, false, true};
     std::set<walk::StepKey> told;
     for (const walk::ScopeDevice& device : filling.scope.devices)
@@ -67,22 +69,25 @@ Block kitBlock(const Filling& filling)
     Block block;
     block.head = filling.phrase("report.instruments");
     Table table;
-    table.heads = {filling.phrase("report.head.instrument"), filling.phrase("report.head.accuracy"), filling.phrase("report.head.calibrated")};
+    table.heads = {filling.phrase("report.head.instrument"), filling.phrase("report.head.accuracy"),
+                   filling.phrase("report.head.calibrated")};
     for (const auto& told : filling.state.kit) {
         if (!filling.state.stands(told.fact)) continue;
         std::vector<std::string> measures;
         for (const walk::Measure& measure : told.body.measures) measures.push_back(accuracyText(measure));
         const std::string serial = filling.reveal(told.body.serial);
-        table.rows.push_back({told.body.name + (serial.empty() ? "" : ", " + serial), base::join(measures, "; "),
-                              told.body.calibrated.empty() ? filling.phrase("report.not-stated") : told.body.calibrated});
+        table.rows.push_back(
+            {told.body.name + (serial.empty() ? "" : ", " + serial), base::join(measures, "; "),
+             told.body.calibrated.empty() ? filling.phrase("report.not-stated") : told.body.calibrated});
     }
     if (table.rows.empty()) block.paragraphs.push_back(filling.phrase("report.no-instrument"));
     else block.table = std::move(table);
     for (const auto& told : filling.state.clocks)
         if (filling.state.stands(told.fact))
-            block.notes.push_back(filling.phrase("report.clock", {{"of", told.body.of},
-                                                                  {"offset", base::toText(base::Decimal{told.body.offset_ms, -3})},
-                                                                  {"uncertainty", base::toText(base::Decimal{told.body.uncertainty_ms, -3})}}));
+            block.notes.push_back(filling.phrase(
+                "report.clock", {{"of", told.body.of},
+                                 {"offset", base::toText(base::Decimal{told.body.offset_ms, -3})},
+                                 {"uncertainty", base::toText(base::Decimal{told.body.uncertainty_ms, -3})}}));
     return block;
 }
 
@@ -93,19 +98,22 @@ Block limitsBlock(const Filling& filling)
     block.head = filling.phrase("report.limits");
     block.paragraphs.push_back(filling.phrase("report.decision-rule"));
     Table table;
-    table.heads = {filling.phrase("report.head.quantity"), filling.phrase("report.head.limit"), filling.phrase("report.head.source")};
+    table.heads = {filling.phrase("report.head.quantity"), filling.phrase("report.head.limit"),
+                   filling.phrase("report.head.source")};
     std::set<std::vector<std::string>> told;
     for (const auto& [key, attempts] : filling.state.attempts) {
         const walk::ScopeStep* step = filling.scope.step(key);
-        if (std::ranges::none_of(attempts, [](const walk::Attempt& each) { return each.answer.reading.has_value(); })) continue;
+        if (std::ranges::none_of(attempts, [](const walk::Attempt& each) { return each.answer.reading.has_value(); }))
+            continue;
         for (const auto* joint : {&step->confirmed, &step->unconfirmed}) {
             for (const catalogue::Limit& limit : joint->from) {
                 const base::Unit* unit = base::findUnit(limit.unit);
                 const std::string ending = unit == nullptr ? std::string() : " " + std::string(unit->written);
                 const bool ofPlan = limit.source.basis == "plan";
                 std::string sides = limit.lower && limit.upper
-                    ? base::toText(*limit.lower) + " to " + base::toText(*limit.upper)
-                    : limit.lower ? "≥ " + base::toText(*limit.lower) : "≤ " + base::toText(*limit.upper);
+                                      ? base::toText(*limit.lower) + " to " + base::toText(*limit.upper)
+                                  : limit.lower ? "≥ " + base::toText(*limit.lower)
+                                                : "≤ " + base::toText(*limit.upper);
                 if (ofPlan && limit.source.note == "plan.loop") sides = filling.phrase("report.limit.per-loop");
                 else sides += ending;
                 std::vector<std::string> row{limit.quantity, sides, sourceText(filling, limit)};
@@ -128,7 +136,8 @@ Block planBlock(const Filling& filling)
     count(filling.plan.zones);
     count(filling.plan.devices);
     block.paragraphs.push_back(filling.phrase(assumed == 0 ? "report.plan.no-assumptions" : "report.plan.assumptions",
-                                              {{"count", assumed}, {"zones", static_cast<std::int64_t>(filling.plan.zones.size())},
+                                              {{"count", assumed},
+                                               {"zones", static_cast<std::int64_t>(filling.plan.zones.size())},
                                                {"devices", static_cast<std::int64_t>(filling.views.size())},
                                                {"rules", base::join(filling.plan.rules(), ", ")}}));
     for (const auto& told : filling.state.asFound)
@@ -157,7 +166,8 @@ Block shownBlock(const Filling& filling)
 void fillGrounds(const Filling& filling, Contents& contents)
 {
     contents.groundsLine = filling.phrase("report.grounds-line");
-    contents.grounds = {planBlock(filling), kitBlock(filling), limitsBlock(filling), shownBlock(filling), readingsBlock(filling)};
+    contents.grounds = {planBlock(filling), kitBlock(filling), limitsBlock(filling), shownBlock(filling),
+                        readingsBlock(filling)};
 }
 
 } // namespace proofwalk::report

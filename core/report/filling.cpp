@@ -27,7 +27,8 @@ std::string Filling::lineOf(const walk::Finding& finding) const
     if (std::string seen = reveal(answer.seen); !seen.empty()) return seen;
     if (std::string reading = readingText(answer); !reading.empty()) {
         const walk::ScopeStep* step = scope.step(finding.step);
-        return phrase("report.reading-outside", {{"step", finding.step.name}, {"reading", reading},
+        return phrase("report.reading-outside", {{"step", finding.step.name},
+                                                 {"reading", reading},
                                                  {"limit", step == nullptr ? std::string() : limitText(*step)}});
     }
     return finding.step.name;
@@ -67,7 +68,8 @@ std::string readingText(const walk::AnswerBody& answer)
     if (answer.hits) return std::to_string(*answer.hits) + " of " + std::to_string(answer.tries.value_or(0));
     if (!answer.reading) return {};
     if (!answer.uncertainty) return base::toText(*answer.reading);
-    return base::toText(answer.reading->value) + " ± " + base::toText({roundedUp(*answer.uncertainty, answer.reading->value.exponent), answer.reading->unit});
+    return base::toText(answer.reading->value) + " ± "
+         + base::toText({roundedUp(*answer.uncertainty, answer.reading->value.exponent), answer.reading->unit});
 }
 
 double inUnitOf(const walk::ScopeStep& step, const base::Decimal& inBase)
@@ -98,7 +100,8 @@ std::string limitText(const walk::ScopeStep& step)
     if (step.step.trialsWanted > 0)
         return std::to_string(step.step.trialsNeeded) + " of " + std::to_string(step.step.trialsWanted);
     const base::Unit* unit = base::findUnit(step.step.unit);
-    const std::string ending = unit == nullptr || unit->written.empty() ? std::string() : " " + std::string(unit->written);
+    const std::string ending =
+        unit == nullptr || unit->written.empty() ? std::string() : " " + std::string(unit->written);
     const auto& [lower, upper, strict, from] = step.confirmed;
     if (lower && upper) return sideText(step, *lower) + " to " + sideText(step, *upper) + ending;
     if (lower) return "≥ " + sideText(step, *lower) + ending;

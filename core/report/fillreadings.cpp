@@ -30,8 +30,11 @@ std::string answerOf(const Filling& filling, const RangeChart& chart)
     if (nearest == nullptr || !std::isfinite(roomLeft(*nearest))) return {};
     auto left = base::fromDouble(std::fabs(roomLeft(*nearest)), -3);
     const std::string room = left ? base::toText(*left) : std::string("?");
-    return filling.phrase(past > 0 ? "report.loops.past" : close > 0 ? "report.loops.close" : "report.loops.none",
-                          {{"past", past}, {"close", close}, {"zone", nearest->label}, {"room", room}, {"unit", chart.unit}});
+    return filling.phrase(
+        past > 0    ? "report.loops.past"
+        : close > 0 ? "report.loops.close"
+                    : "report.loops.none",
+        {{"past", past}, {"close", close}, {"zone", nearest->label}, {"room", room}, {"unit", chart.unit}});
 }
 
 /// Every loop that was read, in the order of the plan's zones.
@@ -78,7 +81,8 @@ void fillTimers(const Filling& filling, Contents& contents)
             contents.timers.push_back({timer.timer + ", " + timer.area, readingText(view.newest->answer), *scale});
         }
     }
-    if (!contents.timers.empty()) contents.timersAnswer = filling.phrase(all ? "report.timers.all" : "report.timers.not-all");
+    if (!contents.timers.empty())
+        contents.timersAnswer = filling.phrase(all ? "report.timers.all" : "report.timers.not-all");
 }
 
 } // namespace

@@ -26,8 +26,9 @@ std::string shortfall(const Filling& filling, const std::array<int, 8>& counts)
     for (const walk::Verdict verdict : order) {
         const int count = counts[static_cast<std::size_t>(verdict)];
         if (count == 0) continue;
-        parts.push_back(filling.phrase("report.headline." + std::string(walk::wordOf(verdict)) + (count == 1 ? ".one" : ".many"),
-                                       {{"count", words::countInWords(count)}}));
+        parts.push_back(
+            filling.phrase("report.headline." + std::string(walk::wordOf(verdict)) + (count == 1 ? ".one" : ".many"),
+                           {{"count", words::countInWords(count)}}));
     }
     if (parts.empty()) return {};
     std::string text = parts.front();
@@ -39,19 +40,21 @@ std::string headline(const Filling& filling, const std::array<int, 8>& counts)
 {
     const auto all = static_cast<std::int64_t>(filling.views.size());
     const std::int64_t passed = counts[static_cast<std::size_t>(walk::Verdict::pass)];
-    const std::string head = passed == all
-        ? filling.phrase("report.headline.all", {{"all", words::countInWords(all)}})
-        : filling.phrase("report.headline", {{"passed", words::countInWords(passed)}, {"all", all}});
+    const std::string head =
+        passed == all ? filling.phrase("report.headline.all", {{"all", words::countInWords(all)}})
+                      : filling.phrase("report.headline", {{"passed", words::countInWords(passed)}, {"all", all}});
     return capitalized(head) + shortfall(filling, counts);
 }
 
 void fillCounts(const Filling& filling, const std::array<int, 8>& counts, Contents& contents)
 {
-    constexpr std::array shown{walk::Verdict::pass,    walk::Verdict::fail,   walk::Verdict::tooClose, walk::Verdict::noAccess,
-                               walk::Verdict::running, walk::Verdict::retest, walk::Verdict::toDo};
+    constexpr std::array shown{walk::Verdict::pass,     walk::Verdict::fail,    walk::Verdict::tooClose,
+                               walk::Verdict::noAccess, walk::Verdict::running, walk::Verdict::retest,
+                               walk::Verdict::toDo};
     for (const walk::Verdict verdict : shown) {
         const int count = counts[static_cast<std::size_t>(verdict)];
-        const bool always = verdict == walk::Verdict::pass || verdict == walk::Verdict::fail || verdict == walk::Verdict::toDo;
+        const bool always =
+            verdict == walk::Verdict::pass || verdict == walk::Verdict::fail || verdict == walk::Verdict::toDo;
         if (count > 0 || always) contents.counts.push_back({markOf(verdict), count, filling.verdictWord(verdict)});
     }
 }
@@ -67,17 +70,24 @@ void fillWorks(const Filling& filling, Contents& contents)
         if (arrived && zones.insert(view.device->zone).second) ++received;
     }
     std::vector<std::string> kinds;
-    for (const auto& [title, count] : proved) kinds.push_back(title + (count > 1 ? " (" + std::to_string(count) + ")" : ""));
-    if (!kinds.empty()) contents.works.push_back(filling.phrase("report.works.kinds", {{"kinds", base::join(kinds, ", ")}}));
-    if (received > 0) contents.works.push_back(filling.phrase("report.works.received", {{"count", received}}));
+    for (const auto& [title, count] : proved)
+        kinds.push_back(title + (count > 1 ? " (" + std::to_string(count) + ")" : ""));
+    if (!kinds.empty())
+        contents.works.push_back(filling.phrase("report.works.kinds", {{"kinds", base::join(kinds, ", ")}}));
+    std::vector<std::string> rest;
+    if (received > 0) rest.push_back(filling.phrase("report.works.received", {{"count", received}}));
+    std::vector<std::string> sequences;
     for (const walk::ScopeSequence& sequence : filling.scope.sequences) {
         const bool whole = std::ranges::all_of(sequence.steps, [&](const walk::StepKey& key) {
             const auto verdict = walk::viewStep(filling.state, key).verdict;
-            return verdict == walk::Verdict::pass || (verdict == walk::Verdict::toDo && !filling.scope.step(key)->step.core);
+            return verdict == walk::Verdict::pass
+                || (verdict == walk::Verdict::toDo && !filling.scope.step(key)->step.core);
         });
-        if (whole)
-            contents.works.push_back(filling.phrase("report.works.sequence", {{"sequence", sequence.title}}));
+        if (whole) sequences.push_back(sequence.title);
     }
+    if (!sequences.empty())
+        rest.push_back(filling.phrase("report.works.sequence", {{"sequence", base::join(sequences, ", ")}}));
+    if (!rest.empty()) contents.works.push_back(base::join(rest, " "));
 }
 
 void fillDoesNot(const Filling& filling, Contents& contents)
@@ -95,10 +105,11 @@ void fillDoesNot(const Filling& filling, Contents& contents)
         for (const walk::StepKey& key : view.device->steps) {
             const walk::StepView step = walk::viewStep(filling.state, key);
             if (step.verdict != walk::Verdict::tooClose) continue;
-            contents.doesNot.push_back({Verdict::tooClose, view.device->device->tag,
-                                        filling.phrase("report.too-close", {{"step", key.name},
-                                                                            {"reading", readingText(step.newest->answer)},
-                                                                            {"limit", limitText(*filling.scope.step(key))}})});
+            contents.doesNot.push_back(
+                {Verdict::tooClose, view.device->device->tag,
+                 filling.phrase("report.too-close", {{"step", key.name},
+                                                     {"reading", readingText(step.newest->answer)},
+                                                     {"limit", limitText(*filling.scope.step(key))}})});
         }
     }
 }
@@ -127,7 +138,8 @@ void fillNotTested(const Filling& filling, Contents& contents)
                                                                               {"reason", reasonOf(filling, view)}})});
         } else if (view.verdict == walk::Verdict::toDo || view.verdict == walk::Verdict::running) {
             std::vector<std::string> open;
-            for (const walk::ProofKind kind : view.openProofs()) open.emplace_back(filling.phrase("proof." + std::string(walk::wordOf(kind))));
+            for (const walk::ProofKind kind : view.openProofs())
+                open.emplace_back(filling.phrase("proof." + std::string(walk::wordOf(kind))));
             contents.notTested.push_back({markOf(view.verdict), tag,
                                           filling.phrase("report.to-do", {{"device", view.device->kind->title},
                                                                           {"answered", std::int64_t{view.answered}},
@@ -136,8 +148,9 @@ void fillNotTested(const Filling& filling, Contents& contents)
         }
     }
     if (!withoutSheet.empty())
-        contents.notTested.push_back({Verdict::toDo, "",
-                                      filling.phrase("report.without-sheet", {{"count", static_cast<std::int64_t>(withoutSheet.size())}})});
+        contents.notTested.push_back(
+            {Verdict::toDo, "",
+             filling.phrase("report.without-sheet", {{"count", static_cast<std::int64_t>(withoutSheet.size())}})});
     if (standsFor) contents.notTestedNote = filling.phrase("report.stands-for");
 }
 
@@ -166,6 +179,20 @@ bool leadsTo(const plan::Plan& plan, std::string_view whom)
     return std::ranges::any_of(plan.paths, [&](const plan::Path& path) { return path.to == whom; });
 }
 
+/// "Since 15:25: accounts 7301, 7302 off test."; empty if nothing was ever on test.
+std::string offTestWords(const Filling& filling)
+{
+    std::vector<std::string> accounts;
+    std::string time;
+    for (const auto& told : filling.state.offTests) {
+        if (!filling.state.stands(told.fact)) continue;
+        accounts.push_back(told.body.account);
+        time = base::localTime(told.fact.at);
+    }
+    if (accounts.empty()) return {};
+    return filling.phrase("report.off-test", {{"time", time}, {"accounts", base::join(accounts, ", ")}});
+}
+
 /// Live: nothing on test, nothing temporary, no area in a test, and somebody receives.
 void fillLive(const Filling& filling, Contents& contents)
 {
@@ -182,22 +209,23 @@ void fillLive(const Filling& filling, Contents& contents)
     contents.liveWord = filling.phrase(live ? "report.yes" : "report.no");
     contents.liveVerdict = live ? Verdict::pass : Verdict::fail;
     if (!receiver) lines.push_back(filling.phrase("report.nobody-receives"));
-    for (const auto& told : filling.state.offTests)
-        if (live && filling.state.stands(told.fact))
-            lines.push_back(filling.phrase("report.off-test", {{"time", base::localTime(told.fact.at)},
-                                                               {"account", told.body.account},
-                                                               {"told", filling.reveal(told.body.told)}}));
+    if (live) lines.push_back(offTestWords(filling));
     const auto temporaries = static_cast<std::int64_t>(filling.state.temporaries.size());
-    if (live && temporaries > 0) lines.push_back(filling.phrase(temporaries == 1 ? "report.one-put-back" : "report.all-put-back", {{"count", temporaries}}));
+    if (live && temporaries > 0)
+        lines.push_back(
+            filling.phrase(temporaries == 1 ? "report.one-put-back" : "report.all-put-back", {{"count", temporaries}}));
     if (live && temporaries == 0) lines.push_back(filling.phrase("report.nothing-left"));
-    contents.liveLines = std::move(lines);
+    std::erase(lines, std::string());
+    // One paragraph: page one has no room for more.
+    if (!lines.empty()) contents.liveLines = {base::join(lines, " ")};
 }
 
 void fillContacts(const Filling& filling, Contents& contents)
 {
     const std::string& firm = filling.ground.signer.firm;
     contents.contacts = {
-        {filling.phrase("report.call.fault"), filling.phrase("report.call.fault.whom", {{"firm", firm.empty() ? filling.ground.signer.name : firm}})},
+        {filling.phrase("report.call.fault"),
+         filling.phrase("report.call.fault.whom", {{"firm", firm.empty() ? filling.ground.signer.name : firm}})},
         {filling.phrase("report.call.false"),
          filling.phrase(leadsTo(filling.plan, "station") ? "report.call.false.station" : "report.call.false.owner")},
         {filling.phrase("report.call.danger"), filling.phrase("report.call.danger.whom")},

@@ -24,7 +24,9 @@ Ink inkFrom(const std::string& text)
         std::vector<InkPoint> points;
         for (const base::Json& point : *stroke.array()) {
             const auto* pair = point.array();
-            if (pair == nullptr || pair->size() != 2 || (*pair)[0].integer() == nullptr || (*pair)[1].integer() == nullptr) return {};
+            if (pair == nullptr || pair->size() != 2 || (*pair)[0].integer() == nullptr
+                || (*pair)[1].integer() == nullptr)
+                return {};
             points.push_back({static_cast<double>(*(*pair)[0].integer()),
                               static_cast<double>(*(*pair)[1].integer()) * inkHeight / inkWidth});
         }
@@ -46,9 +48,10 @@ std::string whenTested(const Filling& filling)
     }
     if (first == nullptr) return filling.phrase("report.nothing-tested");
     const bool oneDay = base::localDate(*first) == base::localDate(*last);
-    return filling.phrase(oneDay ? "report.tested-on" : "report.tested-from-to",
-                          {{"day", words::longDate(*first)}, {"last", words::longDate(*last)},
-                           {"from", base::localTime(*first)}, {"to", base::localTime(*last)}});
+    return filling.phrase(oneDay ? "report.tested-on" : "report.tested-from-to", {{"day", words::longDate(*first)},
+                                                                                  {"last", words::longDate(*last)},
+                                                                                  {"from", base::localTime(*first)},
+                                                                                  {"to", base::localTime(*last)}});
 }
 
 std::string whatItSeals(const Filling& filling)

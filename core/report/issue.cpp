@@ -20,8 +20,9 @@ Result<void> mayIssue(const walk::Judged& judged, const walk::Readiness& readine
     if (!judged.state.unjudged.empty())
         return failure("report.unjudged", "", {{"count", static_cast<std::int64_t>(judged.state.unjudged.size())}});
     if (readiness.blocked() && !issue.interim)
-        return failure("report.refused", "",
-                       {{"count", static_cast<std::int64_t>(std::ranges::count(readiness.rungs, true, &walk::Rung::blocking))}});
+        return failure(
+            "report.refused", "",
+            {{"count", static_cast<std::int64_t>(std::ranges::count(readiness.rungs, true, &walk::Rung::blocking))}});
     return {};
 }
 
@@ -30,11 +31,12 @@ bool isJpeg(const std::string& bytes) { return bytes.starts_with("\xFF\xD8"); }
 std::vector<Attachment> attachmentsOf(const journal::Record& record, std::string lines, const walk::State& state)
 {
     std::vector<Attachment> attachments;
-    attachments.push_back({"record.jsonl", "application/json", std::move(lines), "Everything that was recorded, line by line"});
+    attachments.push_back(
+        {"record.jsonl", "application/json", std::move(lines), "Everything that was recorded, line by line"});
     attachments.push_back({"results.csv", "text/csv", walk::resultsCsv(state), "Every verdict as it was signed"});
     for (const auto& [hash, bytes] : record.photographs)
-        attachments.push_back({hash + (isJpeg(bytes) ? ".jpg" : ".png"), isJpeg(bytes) ? "image/jpeg" : "image/png", bytes,
-                               "A photograph of the record"});
+        attachments.push_back({hash + (isJpeg(bytes) ? ".jpg" : ".png"), isJpeg(bytes) ? "image/jpeg" : "image/png",
+                               bytes, "A photograph of the record"});
     return attachments;
 }
 

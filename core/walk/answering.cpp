@@ -48,7 +48,8 @@ Result<void> useInstrument(const State& state, const std::string& name, AnswerBo
                    {{"instrument", name}, {"quantity", std::string(answer.reading->unit->quantity)}});
 }
 
-Result<void> takeReading(const State& state, Line& line, const std::string& value, const ScopeStep& step, AnswerBody& answer)
+Result<void> takeReading(const State& state, Line& line, const std::string& value, const ScopeStep& step,
+                         AnswerBody& answer)
 {
     auto reading = base::parseQuantity(value);
     if (!reading) return passOn(reading);
@@ -91,14 +92,16 @@ Result<void> checkOutcome(const ScopeStep& step, const AnswerBody& answer)
 {
     const bool measured = isReading(step.step) || step.step.kind == StepKind::trial;
     if (answer.outcome == Outcome::asPlanned && measured)
-        return failure("walk.reading-missing", step.key.name, {{"kind", std::string(catalogue::wordOf(step.step.kind))}});
+        return failure("walk.reading-missing", step.key.name,
+                       {{"kind", std::string(catalogue::wordOf(step.step.kind))}});
     if (answer.outcome == Outcome::value && !measured)
-        return failure("walk.value-not-wanted", step.key.name, {{"kind", std::string(catalogue::wordOf(step.step.kind))}});
-    if (answer.outcome == Outcome::started && !isReading(step.step))
-        return failure("walk.not-long", step.key.name);
+        return failure("walk.value-not-wanted", step.key.name,
+                       {{"kind", std::string(catalogue::wordOf(step.step.kind))}});
+    if (answer.outcome == Outcome::started && !isReading(step.step)) return failure("walk.not-long", step.key.name);
     const bool skipped = answer.outcome == Outcome::notApplicable || answer.outcome == Outcome::noAccess;
     if (skipped && !answer.reason.there()) return failure("walk.reason-missing", step.key.name);
-    if (answer.outcome == Outcome::notAsPlanned && !answer.seen.there()) return failure("walk.seen-missing", step.key.name);
+    if (answer.outcome == Outcome::notAsPlanned && !answer.seen.there())
+        return failure("walk.seen-missing", step.key.name);
     return {};
 }
 
@@ -106,8 +109,8 @@ Result<void> checkOutcome(const ScopeStep& step, const AnswerBody& answer)
 Result<void> checkHow(const ScopeStep& step, const AnswerBody& answer)
 {
     if (answer.how == How::singly || answer.how == How::partner || answer.outcome == Outcome::noAccess) return {};
-    const bool seenOnly = step.step.kind == StepKind::act || step.step.kind == StepKind::see
-        || step.step.kind == StepKind::confirm;
+    const bool seenOnly =
+        step.step.kind == StepKind::act || step.step.kind == StepKind::see || step.step.kind == StepKind::confirm;
     if (step.step.lifeSafety || !seenOnly)
         return failure("walk.bulk-refused", step.key.name, {{"how", std::string(wordOf(answer.how))}});
     return {};
@@ -139,7 +142,8 @@ Result<Outcome> outcomeOf(Line& line, bool hasValue)
     auto word = line.text("result");
     if (!word) return passOn(word);
     if (const auto outcome = outcomeFrom(*word)) return *outcome;
-    const std::vector<std::string> known{"as-planned", "not-as-planned", "value", "not-applicable", "no-access", "started"};
+    const std::vector<std::string> known{"as-planned",     "not-as-planned", "value",
+                                         "not-applicable", "no-access",      "started"};
     return failure("command.value", "",
                    {{"key", "result"}, {"found", *word}, {"wanted", base::nearestWord(*word, known)}});
 }
@@ -177,7 +181,8 @@ Drafts answerTo(const CommandGround& ground, Line& line, const ScopeStep& step, 
     for (const auto& check : {checkOutcome(step, answer), checkHow(step, answer), checkState(step, answer)})
         if (!check) return std::unexpected(check.error());
     if (answer.outcome == Outcome::value) {
-        auto taken = isReading(step.step) ? takeReading(ground.state, line, value, step, answer) : takeTrials(line, step, answer);
+        auto taken = isReading(step.step) ? takeReading(ground.state, line, value, step, answer)
+                                          : takeTrials(line, step, answer);
         if (!taken) return passOn(taken);
     }
     return sealing.draft(line, answer);
@@ -221,7 +226,8 @@ Drafts roundCommand(const CommandGround& ground, Line& line)
     std::vector<journal::Draft> drafts;
     for (const auto& [subject, value] : *values->object()) {
         if (value.string() == nullptr)
-            return failure("command.value", "", {{"key", subject}, {"found", base::canonical(value)}, {"wanted", "a text"}});
+            return failure("command.value", "",
+                           {{"key", subject}, {"found", base::canonical(value)}, {"wanted", "a text"}});
         auto key = roundKey(*ground.state.scope, *round, subject);
         if (!key) return std::unexpected(std::move(key.error()).within(subject));
         auto answer = answerTo(ground, line, *ground.state.scope->step(*key), *value.string());
@@ -238,8 +244,7 @@ Drafts noAccessCommand(const CommandGround& ground, Line& line)
     if (!subject) return passOn(subject);
     const ScopeDevice* device = ground.state.scope->deviceOf(*subject);
     if (device == nullptr) return failure("command.key-missing", "", {{"wanted", "device"}});
-    if (device->kind == nullptr)
-        return failure("walk.no-sheet", device->device->tag, {{"kind", device->device->kind}});
+    if (device->kind == nullptr) return failure("walk.no-sheet", device->device->tag, {{"kind", device->device->kind}});
     auto reason = sealing.seal(line, "reason", true);
     if (!reason) return passOn(reason);
     return sealing.draft(line, NoAccessBody{*subject, *reason});

@@ -367,8 +367,9 @@ void describe(Io& io, B& body)
 }
 
 constexpr std::array<std::string_view, std::variant_size_v<Body>> kindWords{
-    "start", "open",  "answer",   "no-access", "finding",   "photograph", "repair", "accept", "withdraw",   "kit",   "clock",
-    "state", "on-test", "off-test", "as-found",  "temporary", "put-back",   "shown",  "note",   "acceptance", "vouch", "handed-over"};
+    "start",    "open",  "answer", "no-access",  "finding", "photograph", "repair",   "accept",
+    "withdraw", "kit",   "clock",  "state",      "on-test", "off-test",   "as-found", "temporary",
+    "put-back", "shown", "note",   "acceptance", "vouch",   "handed-over"};
 
 /// An empty body of the kind with that index.
 template <std::size_t index = 0>
@@ -399,7 +400,8 @@ base::Json toJson(const Body& body, const std::optional<base::WallClock>& observ
     Writer writer;
     std::visit([&](const auto& each) { describe(writer, each); }, body);
     if (observed)
-        writer.json["at"] = Json::Object{{"utc", base::toUtcText(observed->utc_ms)}, {"offset_min", observed->offset_min}};
+        writer.json["at"] =
+            Json::Object{{"utc", base::toUtcText(observed->utc_ms)}, {"offset_min", observed->offset_min}};
     return std::move(writer.json);
 }
 

@@ -12,12 +12,24 @@ namespace proofwalk::walk {
 namespace {
 
 constexpr std::array<std::pair<std::string_view, Handler>, 19> handlers{{
-    {"as-found", asFoundCommand},   {"kit", kitCommand},           {"clock", clockCommand},
-    {"on-test", onTestCommand},     {"off-test", offTestCommand},  {"state", stateCommand},
-    {"answer", answerCommand},      {"round", roundCommand},       {"no-access", noAccessCommand},
-    {"finding", findingCommand},    {"photograph", photographCommand}, {"repair", repairCommand},
-    {"accept", acceptCommand},      {"withdraw", withdrawCommand}, {"temporary", temporaryCommand},
-    {"put-back", putBackCommand},   {"note", noteCommand},         {"shown", shownCommand},
+    {"as-found", asFoundCommand},
+    {"kit", kitCommand},
+    {"clock", clockCommand},
+    {"on-test", onTestCommand},
+    {"off-test", offTestCommand},
+    {"state", stateCommand},
+    {"answer", answerCommand},
+    {"round", roundCommand},
+    {"no-access", noAccessCommand},
+    {"finding", findingCommand},
+    {"photograph", photographCommand},
+    {"repair", repairCommand},
+    {"accept", acceptCommand},
+    {"withdraw", withdrawCommand},
+    {"temporary", temporaryCommand},
+    {"put-back", putBackCommand},
+    {"note", noteCommand},
+    {"shown", shownCommand},
     {"acceptance", acceptanceCommand},
 }};
 
@@ -38,7 +50,8 @@ Result<std::vector<journal::Draft>> draftsFor(const CommandGround& ground, std::
     if (!name) return passOn(name);
     const auto found = std::ranges::find(handlers, *name, [](const auto& each) { return each.first; });
     if (found == handlers.end())
-        return failure("command.unknown", "", {{"found", *name}, {"nearest", base::nearestWord(*name, commandNames())}});
+        return failure("command.unknown", "",
+                       {{"found", *name}, {"nearest", base::nearestWord(*name, commandNames())}});
     auto drafts = found->second(ground, *line);
     if (!drafts) return drafts;
     if (auto finished = line->finish(); !finished) return passOn(finished);

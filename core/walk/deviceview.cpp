@@ -60,8 +60,7 @@ ProofView ownProof(const State& state, const ScopeDevice& device, ProofKind kind
     std::vector<std::string> signals;
     if (kind == ProofKind::input)
         for (const auto& [signal, zone] : device.signalZones) signals.push_back(signal);
-    else
-        signals.emplace_back("alarm");
+    else signals.emplace_back("alarm");
 
     bool holds = true, failed = false, begun = false;
     for (const std::string& signal : signals) {
@@ -71,7 +70,10 @@ ProofView ownProof(const State& state, const ScopeDevice& device, ProofKind kind
         begun = begun || served.begun;
         if (directness(served.how) < directness(proof.how)) proof.how = served.how;
     }
-    proof.state = failed ? ProofState::failed : holds ? ProofState::lit : begun ? ProofState::underWay : ProofState::promised;
+    proof.state = failed ? ProofState::failed
+                : holds  ? ProofState::lit
+                : begun  ? ProofState::underWay
+                         : ProofState::promised;
     return proof;
 }
 
@@ -155,12 +157,13 @@ DeviceView viewDevice(const State& state, const ScopeDevice& device)
             ++view.steps;
             view.answered += stepView.answered() ? 1 : 0;
         }
-        if (stepView.newest != nullptr && (view.newest == nullptr || view.newest->fact.stamp < stepView.newest->fact.stamp))
+        if (stepView.newest != nullptr
+            && (view.newest == nullptr || view.newest->fact.stamp < stepView.newest->fact.stamp))
             view.newest = stepView.newest;
         if (const auto finding = findingOf(state, key)) worst = std::min(worst, verdictOfFinding(*finding));
         if (!step.step.core && !stepView.answered()) continue;
-        const bool spared = responseStoodFor && step.step.proves == catalogue::Proof::response
-            && stepView.verdict == Verdict::toDo;
+        const bool spared =
+            responseStoodFor && step.step.proves == catalogue::Proof::response && stepView.verdict == Verdict::toDo;
         if (spared) continue;
         anything = true;
         worst = std::min(worst, stepView.verdict);

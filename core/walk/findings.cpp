@@ -22,7 +22,9 @@ FindingStatus statusOf(const State& state, const Finding& finding, const StepVie
 {
     if (finding.lastFail == nullptr) return FindingStatus::noted;
     if (view.verdict == Verdict::fail) return FindingStatus::open;
-    const auto sawFailure = [&](const Told<RepairBody>* repair) { return state.hasSeen(repair->fact, finding.lastFail->fact); };
+    const auto sawFailure = [&](const Told<RepairBody>* repair) {
+        return state.hasSeen(repair->fact, finding.lastFail->fact);
+    };
     const bool repaired = std::ranges::any_of(finding.repairs, sawFailure);
     if (view.verdict == Verdict::retest && repaired) return FindingStatus::putRight;
     if (view.verdict != Verdict::pass && view.verdict != Verdict::notApplicable) return FindingStatus::open;
@@ -67,9 +69,7 @@ Grade Finding::grade() const
 
 std::optional<Finding> findingOf(const State& state, const StepKey& key)
 {
-    const auto names = [&](const auto& body) {
-        return std::ranges::find(body.findings, key) != body.findings.end();
-    };
+    const auto names = [&](const auto& body) { return std::ranges::find(body.findings, key) != body.findings.end(); };
     Finding finding;
     finding.step = key;
     finding.attempts = standingAttempts(state, key);
@@ -80,7 +80,8 @@ std::optional<Finding> findingOf(const State& state, const StepKey& key)
 
     finding.repairs = naming(state, state.repairs, names);
     finding.accepts = naming(state, state.accepts, names);
-    finding.photographs = naming(state, state.photographs, [&](const PhotographBody& body) { return body.step == key; });
+    finding.photographs =
+        naming(state, state.photographs, [&](const PhotographBody& body) { return body.step == key; });
     finding.lifeSafety = isLifeSafety(*state.scope, key);
     finding.status = statusOf(state, finding, viewStep(state, key));
     const Fact& told = finding.lastFail != nullptr ? finding.lastFail->fact : finding.described.back()->fact;
@@ -93,7 +94,8 @@ std::vector<Finding> allFindings(const State& state)
 {
     std::set<StepKey> keys;
     for (const auto& [key, attempts] : state.attempts)
-        if (std::ranges::any_of(attempts, [](const Attempt& each) { return each.verdict == Verdict::fail; })) keys.insert(key);
+        if (std::ranges::any_of(attempts, [](const Attempt& each) { return each.verdict == Verdict::fail; }))
+            keys.insert(key);
     for (const Told<FindingBody>& each : state.findings) keys.insert(each.body.step);
 
     std::vector<Finding> findings;

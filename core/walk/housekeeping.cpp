@@ -45,19 +45,22 @@ Result<Measure> measureFrom(Line& line)
     for (const base::Unit& unit : base::units()) known.emplace(unit.quantity);
     if (!known.contains(*quantity)) {
         const std::vector<std::string> words(known.begin(), known.end());
-        return failure("walk.quantity-unknown", "", {{"found", *quantity}, {"nearest", base::nearestWord(*quantity, words)}});
+        return failure("walk.quantity-unknown", "",
+                       {{"found", *quantity}, {"nearest", base::nearestWord(*quantity, words)}});
     }
     measure.quantity = *quantity;
     measure.accuracy.percentOfReading = *percent;
     const std::int64_t counts = digits->value_or(0);
     if (counts < 0 || counts > 10'000)
-        return failure("command.value", "", {{"key", "digits"}, {"found", std::to_string(counts)}, {"wanted", "0 to 10000"}});
+        return failure("command.value", "",
+                       {{"key", "digits"}, {"found", std::to_string(counts)}, {"wanted", "0 to 10000"}});
     measure.accuracy.digits = static_cast<int>(counts);
     if (!fixed->empty()) {
         auto value = base::parseQuantity(*fixed);
         if (!value) return passOn(value);
         if (value->unit->quantity != *quantity)
-            return failure("walk.unit-mismatch", "fixed", {{"found", std::string(value->unit->code)}, {"wanted", *quantity}});
+            return failure("walk.unit-mismatch", "fixed",
+                           {{"found", std::string(value->unit->code)}, {"wanted", *quantity}});
         measure.accuracy.fixed = *value;
     }
     if (auto finished = line.finish(); !finished) return passOn(finished);
@@ -90,7 +93,9 @@ Result<std::string> inkOf(Line& line)
     if (ink == nullptr) return failure("command.key-missing", "", {{"wanted", "ink"}});
     const auto bad = [&] {
         return failure("command.value", "",
-                       {{"key", "ink"}, {"found", base::canonical(*ink).substr(0, 60)}, {"wanted", "strokes of [x, y], 0 to 1000"}});
+                       {{"key", "ink"},
+                        {"found", base::canonical(*ink).substr(0, 60)},
+                        {"wanted", "strokes of [x, y], 0 to 1000"}});
     };
     if (ink->array() == nullptr || ink->array()->empty()) return bad();
     for (const base::Json& stroke : *ink->array()) {

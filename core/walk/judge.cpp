@@ -38,7 +38,7 @@ Verdict verdictOfValue(const AnswerBody& answer, const ScopeStep& step)
 {
     if (answer.reading) return verdictOfReading(answer, step);
     const bool enough = answer.hits && answer.tries && *answer.tries >= step.step.trialsWanted
-        && *answer.hits >= step.step.trialsNeeded && *answer.hits <= *answer.tries;
+                     && *answer.hits >= step.step.trialsNeeded && *answer.hits <= *answer.tries;
     return enough ? Verdict::pass : Verdict::fail;
 }
 
@@ -57,7 +57,7 @@ void judgeAttempt(Attempt& attempt, const ScopeStep& step)
     case Outcome::value: attempt.verdict = verdictOfValue(answer, step); break;
     }
     attempt.outsideAdvice = answer.reading && !step.unconfirmed.empty()
-        && judgeReading(answer, step.unconfirmed) != measure::Conformity::pass;
+                         && judgeReading(answer, step.unconfirmed) != measure::Conformity::pass;
 }
 
 } // namespace proofwalk::walk

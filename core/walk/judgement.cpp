@@ -10,7 +10,8 @@ namespace {
 
 Result<StartBody> startOf(const journal::Record& record)
 {
-    const auto start = std::ranges::find_if(record.events, [](const journal::Event& event) { return event.kind == "start"; });
+    const auto start =
+        std::ranges::find_if(record.events, [](const journal::Event& event) { return event.kind == "start"; });
     if (start == record.events.end() || start->n != 1) return failure("walk.no-start", "");
     auto body = bodyFrom(start->kind, start->v, start->body);
     if (!body) return passOn(body);
@@ -81,12 +82,14 @@ Result<Judged> judge(const journal::Record& record, const catalogue::Catalogue* 
     if (!plan) return passOn(plan);
     auto conductors = conductorsOf(record, *start);
     if (!conductors) return passOn(conductors);
-    Result<catalogue::Catalogue> catalogue = other != nullptr ? Result<catalogue::Catalogue>(*other) : catalogueOf(record, *start);
+    Result<catalogue::Catalogue> catalogue =
+        other != nullptr ? Result<catalogue::Catalogue>(*other) : catalogueOf(record, *start);
     if (!catalogue) return passOn(catalogue);
     auto scope = makeScope(std::move(*plan), std::move(*catalogue), *conductors);
     if (!scope) return passOn(scope);
 
-    Judged judged{std::move(*start), journal::checkRecord(record), emptyState(std::make_shared<const Scope>(std::move(*scope)))};
+    Judged judged{std::move(*start), journal::checkRecord(record),
+                  emptyState(std::make_shared<const Scope>(std::move(*scope)))};
     for (const journal::Event& event : soundEvents(record, judged.soundness)) apply(judged.state, event);
     return judged;
 }

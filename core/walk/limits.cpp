@@ -52,8 +52,7 @@ Result<std::optional<Limit>> loopAtRest(const LimitGround& ground, const catalog
 
     auto conductor = measure::conductorByName(zone.conductor, ground.conductors);
     if (!conductor) return passOn(conductor);
-    auto cable = measure::pairResistance_ohm(
-        measure::ConductorRun{*conductor, base::toDouble(*zone.cable_m), 20.0});
+    auto cable = measure::pairResistance_ohm(measure::ConductorRun{*conductor, base::toDouble(*zone.cable_m), 20.0});
     if (!cable) return passOn(cable);
 
     measure::LoopWiring wiring;
@@ -102,7 +101,8 @@ std::optional<Limit> leastWithin(const plan::Plan& plan, const catalogue::Step& 
                                  const plan::Zone* zone)
 {
     Limit limit = ofPlan(step, "s", "plan.effect");
-    const bool driven = std::ranges::any_of(plan.effects, [&](const plan::Effect& each) { return each.effect == device.tag; });
+    const bool driven =
+        std::ranges::any_of(plan.effects, [&](const plan::Effect& each) { return each.effect == device.tag; });
     for (const plan::Effect& effect : plan.effects) {
         const bool concerns = driven ? effect.effect == device.tag
                                      : isCausedBy(effect, device, zone) && !effect.effect.starts_with("path:");
@@ -141,7 +141,8 @@ Result<void> joinLimits(ScopeStep& step, const std::vector<Limit>& from)
         JointLimit& joint = limit.confirmed ? step.confirmed : step.unconfirmed;
         intersect(joint, *lower, *upper);
         joint.from.push_back(limit);
-        if (limit.confirmed && (limit.binding == catalogue::Binding::lifeSafety || limit.binding == catalogue::Binding::legal))
+        if (limit.confirmed
+            && (limit.binding == catalogue::Binding::lifeSafety || limit.binding == catalogue::Binding::legal))
             joint.strict = true;
         if (joint.lower && joint.upper && base::compare(*joint.lower, *joint.upper) > 0)
             return failure("walk.limits-empty", step.key.name, {{"quantity", limit.quantity}});

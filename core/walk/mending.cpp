@@ -105,7 +105,8 @@ Drafts photographCommand(const CommandGround& ground, Line& line)
     if (!name) return passOn(name);
     if (!words) return passOn(words);
     if (!isPlainName(*name))
-        return failure("command.value", "", {{"key", "file"}, {"found", *name}, {"wanted", "a file name without a folder"}});
+        return failure("command.value", "",
+                       {{"key", "file"}, {"found", *name}, {"wanted", "a file name without a folder"}});
     auto bytes = base::readFile(ground.folder / *name);
     if (!bytes) return passOn(bytes);
     auto picture = journal::preparePhotograph(*bytes);
@@ -129,7 +130,8 @@ Drafts repairCommand(const CommandGround& ground, Line& line)
     const auto known = touchableWords();
     for (const std::string& word : *touched)
         if (std::ranges::find(known, word) == known.end())
-            return failure("command.value", "", {{"key", "touched"}, {"found", word}, {"wanted", base::join(known, ", ")}});
+            return failure("command.value", "",
+                           {{"key", "touched"}, {"found", word}, {"wanted", base::join(known, ", ")}});
     const auto retest = stepsToRetest(ground.state, *findings, *touched);
     return sealing.draft(line, RepairBody{*findings, *touched, retest, *words});
 }

@@ -27,8 +27,8 @@ public:
         std::ranges::stable_partition(m_readiness.rungs, &Rung::blocking);
         const bool blocked = std::ranges::any_of(m_readiness.rungs, &Rung::blocking);
         m_readiness.standing = blocked          ? Standing::notReady
-            : m_lifeSafetyLeft                  ? Standing::notCompleteInformed
-            : m_exceptions                      ? Standing::completeWithExceptions
+                             : m_lifeSafetyLeft ? Standing::notCompleteInformed
+                             : m_exceptions     ? Standing::completeWithExceptions
                                                 : Standing::complete;
         return std::move(m_readiness);
     }
@@ -78,7 +78,8 @@ private:
         for (const StepKey& key : device.steps) {
             if (viewStep(m_state, key).verdict != Verdict::tooClose) continue;
             const auto finding = findingOf(m_state, key);
-            if (finding && finding->accepted) exception("ready.too-close-accepted", device.device->tag, {{"step", key.name}});
+            if (finding && finding->accepted)
+                exception("ready.too-close-accepted", device.device->tag, {{"step", key.name}});
             else rung("ready.too-close", device.device->tag, true, {{"step", key.name}});
         }
     }
@@ -101,7 +102,8 @@ private:
     {
         for (const Finding& finding : allFindings(m_state)) {
             const std::string subject = nameOfSubject(*m_state.scope, finding.step);
-            const std::vector<Argument> what{{"step", finding.step.name}, {"status", std::string(wordOf(finding.status))}};
+            const std::vector<Argument> what{{"step", finding.step.name},
+                                             {"status", std::string(wordOf(finding.status))}};
             if (finding.status == FindingStatus::noted) {
                 rung("ready.recommendation", subject, false, what);
             } else if (finding.pending() && !finding.accepted) {

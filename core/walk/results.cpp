@@ -13,8 +13,9 @@
 namespace proofwalk::walk {
 namespace {
 
-const std::vector<std::string> columns{"row",      "tag",     "signal",      "step", "verdict", "input", "response", "output",
-                                       "received", "reading", "uncertainty", "unit", "lower",   "upper", "at"};
+const std::vector<std::string> columns{"row",         "tag",      "signal", "step",     "verdict",
+                                       "input",       "response", "output", "received", "reading",
+                                       "uncertainty", "unit",     "lower",  "upper",    "at"};
 
 std::string deviceRow(const State& state, const ScopeDevice& device)
 {
@@ -30,8 +31,9 @@ std::string stepRow(const State& state, const StepKey& key)
 {
     const StepView view = viewStep(state, key);
     const ScopeStep& step = *state.scope->step(key);
-    std::vector<std::string> cells{"step", nameOfSubject(*state.scope, key), key.signal, key.name,
-                                   std::string(wordOf(view.verdict)), "", "", "", ""};
+    std::vector<std::string> cells{
+        "step", nameOfSubject(*state.scope, key), key.signal, key.name, std::string(wordOf(view.verdict)), "", "", "",
+        ""};
     cells.resize(columns.size());
     if (view.newest != nullptr) {
         const AnswerBody& answer = view.newest->answer;
@@ -82,8 +84,7 @@ std::string firstDifference(const std::string& signedRows, const std::string& co
     for (std::size_t i = 0; i < std::max(theirs.size(), ours.size()); ++i) {
         const std::string left = i < theirs.size() ? theirs[i] : std::string();
         const std::string right = i < ours.size() ? ours[i] : std::string();
-        if (left != right)
-            return std::string(base::trimmed(left)) + " / " + std::string(base::trimmed(right));
+        if (left != right) return std::string(base::trimmed(left)) + " / " + std::string(base::trimmed(right));
     }
     return {};
 }

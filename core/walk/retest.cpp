@@ -19,7 +19,8 @@ bool wasAnswered(const State& state, const StepKey& key)
 bool concerns(const std::string& touched, const ScopeStep& step, bool ownDevice)
 {
     if (touched == "cable" || touched == "terminals")
-        return ownDevice || step.step.subject == catalogue::Subject::zone || step.step.proves == catalogue::Proof::input;
+        return ownDevice || step.step.subject == catalogue::Subject::zone
+            || step.step.proves == catalogue::Proof::input;
     if (touched == "supply" || touched == "program") return ownDevice || step.step.proves != catalogue::Proof::none;
     return ownDevice;
 }

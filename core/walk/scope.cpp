@@ -99,8 +99,8 @@ private:
         if (!isPromised(device, step)) return {};
         const bool ofZone = step.subject == catalogue::Subject::zone;
         if (ofZone && device.zone == nullptr) return {};
-        const StepKey key = ofZone ? StepKey{device.zone->id, "-", step.name}
-                                   : StepKey{device.device->id, step.signal, step.name};
+        const StepKey key =
+            ofZone ? StepKey{device.zone->id, "-", step.name} : StepKey{device.device->id, step.signal, step.name};
         if (!ofZone || !m_scope.steps.contains(key)) {
             auto added = addStep(key, step, device.device, device.zone, nullptr);
             if (!added) return added;

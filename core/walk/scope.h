@@ -21,7 +21,7 @@ namespace proofwalk::walk {
 /// Identifies a step for ever: whose it is, which signal, which name.
 struct StepKey {
     std::string subject; ///< id of a plan row
-    std::string signal;  ///< "alarm", "tamper", …, or "-"
+    std::string signal; ///< "alarm", "tamper", …, or "-"
     std::string name;
 
     friend auto operator<=>(const StepKey&, const StepKey&) = default;
@@ -45,18 +45,18 @@ struct JointLimit {
 struct ScopeStep {
     StepKey key;
     catalogue::Step step;
-    JointLimit confirmed;   ///< decides the verdict
+    JointLimit confirmed; ///< decides the verdict
     JointLimit unconfirmed; ///< makes a recommendation
 };
 
 /// A device with its sheet.
 struct ScopeDevice {
     const plan::Device* device = nullptr;
-    const plan::Zone* zone = nullptr;           ///< its alarm signal's; nullptr if it has none
-    const catalogue::Kind* kind = nullptr;      ///< nullptr: no sheet yet
-    std::vector<StepKey> steps;                 ///< in the sheet's order; zone steps among them
+    const plan::Zone* zone = nullptr; ///< its alarm signal's; nullptr if it has none
+    const catalogue::Kind* kind = nullptr; ///< nullptr: no sheet yet
+    std::vector<StepKey> steps; ///< in the sheet's order; zone steps among them
     std::map<std::string, const plan::Zone*> signalZones; ///< signal -> zone, for every signal that has one
-    std::array<bool, 4> promised{};             ///< by ProofKind
+    std::array<bool, 4> promised{}; ///< by ProofKind
 
     bool promises(ProofKind proof) const { return promised[static_cast<std::size_t>(proof)]; }
     bool lifeSafety() const { return kind != nullptr && kind->lifeSafety; }

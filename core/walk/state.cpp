@@ -47,7 +47,8 @@ void addWithdrawal(State& state, const Fact& fact, const WithdrawBody& body)
     state.withdrawals.push_back({fact, body});
     const auto kind = state.kindOfEvent.find(body.event);
     // A withdrawal cannot itself be withdrawn, nor what a job is judged by.
-    if (kind == state.kindOfEvent.end() || kind->second == "withdraw" || kind->second == "start" || kind->second == "open")
+    if (kind == state.kindOfEvent.end() || kind->second == "withdraw" || kind->second == "start"
+        || kind->second == "open")
         return;
     state.withdrawn.insert(body.event);
 }
@@ -82,8 +83,7 @@ void apply(State& state, const journal::Event& event)
             else if constexpr (std::is_same_v<B, StateBody>) {
                 auto& newest = state.areaStates[told.area];
                 if (newest.fact.event.empty() || newest.fact.stamp < fact.stamp) newest = {fact, told};
-            }
-            else if constexpr (std::is_same_v<B, FindingBody>) state.findings.push_back({fact, told});
+            } else if constexpr (std::is_same_v<B, FindingBody>) state.findings.push_back({fact, told});
             else if constexpr (std::is_same_v<B, PhotographBody>) state.photographs.push_back({fact, told});
             else if constexpr (std::is_same_v<B, RepairBody>) state.repairs.push_back({fact, told});
             else if constexpr (std::is_same_v<B, AcceptBody>) state.accepts.push_back({fact, told});
@@ -149,7 +149,8 @@ catalogue::SystemState stateFor(const State& state, const StepKey& step)
     if (areas.empty()) return SystemState::unset;
 
     const SystemState first = areaState(state, areas.front()->id);
-    const bool agree = std::ranges::all_of(areas, [&](const plan::Area* area) { return areaState(state, area->id) == first; });
+    const bool agree =
+        std::ranges::all_of(areas, [&](const plan::Area* area) { return areaState(state, area->id) == first; });
     const bool tested = std::ranges::any_of(
         areas, [&](const plan::Area* area) { return areaState(state, area->id) == SystemState::walkTest; });
     if (!agree) return tested ? SystemState::walkTest : SystemState::unset;
@@ -158,8 +159,8 @@ catalogue::SystemState stateFor(const State& state, const StepKey& step)
 
     const std::string& modeId = state.areaStates.at(areas.front()->id).body.mode;
     const auto mode = std::ranges::find(state.scope->plan->modes, modeId, &plan::Mode::id);
-    const bool live = mode == state.scope->plan->modes.end()
-        || std::ranges::find(zone->liveIn, mode->mode) != zone->liveIn.end();
+    const bool live =
+        mode == state.scope->plan->modes.end() || std::ranges::find(zone->liveIn, mode->mode) != zone->liveIn.end();
     return live ? SystemState::set : SystemState::unset;
 }
 

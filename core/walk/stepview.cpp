@@ -22,10 +22,7 @@ bool readingsDiffer(const AnswerBody& a, const AnswerBody& b)
     return base::compare(*apart, *allowed) > 0;
 }
 
-bool differ(const Attempt& a, const Attempt& b)
-{
-    return a.verdict != b.verdict || readingsDiffer(a.answer, b.answer);
-}
+bool differ(const Attempt& a, const Attempt& b) { return a.verdict != b.verdict || readingsDiffer(a.answer, b.answer); }
 
 bool disagree(const std::vector<const Attempt*>& attempts)
 {
@@ -49,10 +46,12 @@ std::vector<const Attempt*> notReplaced(const State& state, const std::vector<co
     return current;
 }
 
-const Told<RepairBody>* repairInDoubt(const State& state, const StepKey& key, const std::vector<const Attempt*>& deciding)
+const Told<RepairBody>* repairInDoubt(const State& state, const StepKey& key,
+                                      const std::vector<const Attempt*>& deciding)
 {
     for (const Told<RepairBody>& repair : state.repairs) {
-        if (!state.stands(repair.fact) || std::ranges::find(repair.body.retest, key) == repair.body.retest.end()) continue;
+        if (!state.stands(repair.fact) || std::ranges::find(repair.body.retest, key) == repair.body.retest.end())
+            continue;
         const bool seen = std::ranges::any_of(
             deciding, [&](const Attempt* attempt) { return state.hasSeen(attempt->fact, repair.fact); });
         if (!seen) return &repair;

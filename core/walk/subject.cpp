@@ -10,7 +10,8 @@ namespace {
 
 /// The row of `rows` whose member is `found`, or an error that names the nearest.
 template <class R>
-Result<std::string> idOf(const std::vector<R>& rows, std::string R::* member, const std::string& found, const char* code)
+Result<std::string> idOf(const std::vector<R>& rows, std::string R::* member, const std::string& found,
+                         const char* code)
 {
     const auto row = std::ranges::find(rows, found, member);
     if (row != rows.end()) return row->id;
@@ -33,7 +34,8 @@ std::vector<StepKey> stepsOf(const Scope& scope, const std::string& id)
 {
     if (const ScopeDevice* device = scope.deviceOf(id)) return device->steps;
     std::vector<StepKey> steps;
-    for (auto each = scope.steps.lower_bound({id, "", ""}); each != scope.steps.end() && each->first.subject == id; ++each)
+    for (auto each = scope.steps.lower_bound({id, "", ""}); each != scope.steps.end() && each->first.subject == id;
+         ++each)
         steps.push_back(each->first);
     return steps;
 }
@@ -48,8 +50,8 @@ Result<std::string> subjectOf(const Scope& scope, Line& line)
     for (auto* each : {&device, &zone, &timer, &area})
         if (!*each) return passOn(*each);
 
-    const int given = int{!device->empty()} + int{!zone->empty()} + int{!timer->empty()}
-        + int{timer->empty() && !area->empty()};
+    const int given =
+        int{!device->empty()} + int{!zone->empty()} + int{!timer->empty()} + int{timer->empty() && !area->empty()};
     if (given != 1) return failure("command.subject-missing", "");
     if (!device->empty()) return idOf(plan.devices, &plan::Device::tag, *device, "walk.device-unknown");
     if (!zone->empty()) return idOf(plan.zones, &plan::Zone::zone, *zone, "walk.zone-unknown");

@@ -14,7 +14,8 @@ enum class Outcome { asPlanned, notAsPlanned, value, notApplicable, noAccess, st
 enum class How { singly, bulk, ear, partner };
 enum class Grade { deficiency, recommendation };
 
-std::string_view wordOf(Verdict verdict); ///< "fail", "retest", "too-close", "no-access", "running", "to-do", "pass", "n/a"
+std::string_view
+wordOf(Verdict verdict); ///< "fail", "retest", "too-close", "no-access", "running", "to-do", "pass", "n/a"
 std::string_view wordOf(Outcome outcome);
 std::string_view wordOf(How how);
 std::string_view wordOf(Grade grade);

@@ -34,7 +34,8 @@ inline catalogue::Catalogue sourceCatalogue()
 
 inline std::vector<measure::Conductor> sourceConductors()
 {
-    return must(measure::readConductors(must(base::readFile(PROOFWALK_SOURCE "/core/measure/conductors.csv")), "conductors.csv"));
+    return must(measure::readConductors(must(base::readFile(PROOFWALK_SOURCE "/core/measure/conductors.csv")),
+                                        "conductors.csv"));
 }
 
 inline plan::Plan cornerShop()
@@ -142,7 +143,8 @@ private:
         AnswerBody body;
         body.step = key;
         body.state = step.step.states.front();
-        const bool measured = step.step.kind == catalogue::StepKind::read || step.step.kind == catalogue::StepKind::time;
+        const bool measured =
+            step.step.kind == catalogue::StepKind::read || step.step.kind == catalogue::StepKind::time;
         if (step.step.kind == catalogue::StepKind::trial) {
             body.outcome = Outcome::value;
             body.hits = body.tries = step.step.trialsWanted;
@@ -174,9 +176,14 @@ private:
     std::int64_t m_clock = 1'800'000'000'000;
 };
 
-inline QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
+inline QString text(std::string_view words)
+{
+    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
+}
 
 } // namespace proofwalk::walk
 
 /// Compares words of the walk so that a failure prints both.
-#define COMPARE_WORD(found, wanted) QCOMPARE(proofwalk::walk::text(proofwalk::walk::wordOf(found)), proofwalk::walk::text(proofwalk::walk::wordOf(wanted)))
+#define COMPARE_WORD(found, wanted)                                                                                    \
+    QCOMPARE(proofwalk::walk::text(proofwalk::walk::wordOf(found)),                                                    \
+             proofwalk::walk::text(proofwalk::walk::wordOf(wanted)))

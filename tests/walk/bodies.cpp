@@ -27,29 +27,32 @@ std::vector<Body> oneOfEach()
     answer.hits = 4;
     answer.tries = 5;
     answer.reason = answer.seen = hidden;
-    KitBody kit{"meter A", {{"resistance", {{8, -1}, 2, base::Quantity{{1, 0}, base::findUnit("Ohm")}}}}, "2026-03-02", hidden};
-    return {StartBody{"00", "0.1.0", hash, 1, {{"kinds/a.toml", hash}}, {{"conductors.csv", hash}}, {{"english/a.toml", hash}}},
-            OpenBody{"00", "0.1.0"},
-            answer,
-            NoAccessBody{id, hidden},
-            FindingBody{key, Grade::deficiency, hidden, "2026-12-02"},
-            PhotographBody{key, hidden, hidden},
-            RepairBody{{key}, {"cable"}, {key}, hidden},
-            AcceptBody{{key}, hidden, hidden},
-            WithdrawBody{hash, hidden},
-            kit,
-            ClockBody{"panel", -3000, 1000},
-            StateBody{id, catalogue::SystemState::set, id},
-            OnTestBody{"7301", hidden, hidden, "2026-11-25T15:30:00+00:00"},
-            OffTestBody{"7301", hidden, hidden},
-            AsFoundBody{hidden, hidden},
-            TemporaryBody{"lead off", id, hidden},
-            PutBackBody{hash},
-            ShownBody{"setting", hidden},
-            NoteBody{id, hidden},
-            AcceptanceBody{hidden, hidden, hidden},
-            VouchBody{"00", "01", "02", "03"},
-            HandedOverBody{hash, "final"}};
+    KitBody kit{
+        "meter A", {{"resistance", {{8, -1}, 2, base::Quantity{{1, 0}, base::findUnit("Ohm")}}}}, "2026-03-02", hidden};
+    return {
+        StartBody{
+            "00", "0.1.0", hash, 1, {{"kinds/a.toml", hash}}, {{"conductors.csv", hash}}, {{"english/a.toml", hash}}},
+        OpenBody{"00", "0.1.0"},
+        answer,
+        NoAccessBody{id, hidden},
+        FindingBody{key, Grade::deficiency, hidden, "2026-12-02"},
+        PhotographBody{key, hidden, hidden},
+        RepairBody{{key}, {"cable"}, {key}, hidden},
+        AcceptBody{{key}, hidden, hidden},
+        WithdrawBody{hash, hidden},
+        kit,
+        ClockBody{"panel", -3000, 1000},
+        StateBody{id, catalogue::SystemState::set, id},
+        OnTestBody{"7301", hidden, hidden, "2026-11-25T15:30:00+00:00"},
+        OffTestBody{"7301", hidden, hidden},
+        AsFoundBody{hidden, hidden},
+        TemporaryBody{"lead off", id, hidden},
+        PutBackBody{hash},
+        ShownBody{"setting", hidden},
+        NoteBody{id, hidden},
+        AcceptanceBody{hidden, hidden, hidden},
+        VouchBody{"00", "01", "02", "03"},
+        HandedOverBody{hash, "final"}};
 }
 
 } // namespace
@@ -92,8 +95,8 @@ void BodiesTest::everyMissingMemberIsNamed()
             QCOMPARE(back.error().code, std::string("walk.body"));
             QCOMPARE(std::get<std::string>(back.error().arguments.at(1).value), name);
         }
-        const bool onlyPrivate = std::holds_alternative<AsFoundBody>(body) || std::holds_alternative<AcceptanceBody>(body)
-            || std::holds_alternative<NoteBody>(body);
+        const bool onlyPrivate = std::holds_alternative<AsFoundBody>(body)
+                              || std::holds_alternative<AcceptanceBody>(body) || std::holds_alternative<NoteBody>(body);
         QVERIFY2(refused > 0 || onlyPrivate, std::string(kindOf(body)).c_str());
     }
 }
@@ -123,10 +126,12 @@ void BodiesTest::thePageNamesEveryMember()
 {
     const std::string page = must(base::readFile(PROOFWALK_SOURCE "/core/walk/EVENTS.md"));
     for (const Body& body : oneOfEach()) {
-        QVERIFY2(page.find("`" + std::string(kindOf(body)) + "`") != std::string::npos, std::string(kindOf(body)).c_str());
+        QVERIFY2(page.find("`" + std::string(kindOf(body)) + "`") != std::string::npos,
+                 std::string(kindOf(body)).c_str());
         const base::Json json = toJson(body, {});
         for (const auto& [name, member] : *json.object()) {
-            const bool named = page.find("`" + name + "`") != std::string::npos || page.find("`" + name + "?`") != std::string::npos;
+            const bool named =
+                page.find("`" + name + "`") != std::string::npos || page.find("`" + name + "?`") != std::string::npos;
             QVERIFY2(named, name.c_str());
         }
     }

@@ -33,7 +33,10 @@ ProofState proof(const Bench& bench, const std::string& tag, ProofKind kind)
     return viewDevice(bench.state, bench.device(tag)).proof(kind).state;
 }
 
-Verdict verdict(const Bench& bench, const std::string& tag) { return viewDevice(bench.state, bench.device(tag)).verdict; }
+Verdict verdict(const Bench& bench, const std::string& tag)
+{
+    return viewDevice(bench.state, bench.device(tag)).verdict;
+}
 
 /// The store room's movement detector made to agree with the back door in everything a response hangs on.
 std::shared_ptr<const Scope> twoAlike() { return scopeOf(cornerShop()); }

@@ -44,7 +44,8 @@ StartGround JobTest::ground() const
     ground.plan = cornerShop();
     ground.catalogue = must(catalogue::readFolder(PROOFWALK_SOURCE "/core/catalogue"));
     ground.conductors = must(base::readFile(PROOFWALK_SOURCE "/core/measure/conductors.csv"));
-    ground.words = {{"english/verdicts.toml", must(base::readFile(PROOFWALK_SOURCE "/core/words/english/verdicts.toml"))}};
+    ground.words = {
+        {"english/verdicts.toml", must(base::readFile(PROOFWALK_SOURCE "/core/words/english/verdicts.toml"))}};
     return ground;
 }
 
@@ -83,7 +84,10 @@ void JobTest::openedAgainItIsTheSame()
     {
         Job job = started("again.walk");
         QCOMPARE(taken(job, R"({"do":"answer","device":"GR-01","step":"opened","result":"as-planned"})"), 1);
-        QCOMPARE(taken(job, R"({"do":"answer","device":"GR-06","step":"opened","result":"not-as-planned","seen":"nothing"})"), 1);
+        QCOMPARE(
+            taken(job,
+                  R"({"do":"answer","device":"GR-06","step":"opened","result":"not-as-planned","seen":"nothing"})"),
+            1);
         before = resultsCsv(job.state());
     }
     const Job job = must(Job::open(file("again.walk"), m_key));
@@ -104,7 +108,8 @@ void JobTest::roundIsAllOrNothing()
 {
     Job job = started("round.walk");
     const auto events = job.state().eventCount;
-    QVERIFY(!job.take(R"({"do":"round","round":"loop-readings","values":{"1":"4.70 kOhm","2":"oops"}})", ".", base::now()));
+    QVERIFY(
+        !job.take(R"({"do":"round","round":"loop-readings","values":{"1":"4.70 kOhm","2":"oops"}})", ".", base::now()));
     QCOMPARE(job.state().eventCount, events);
     QCOMPARE(taken(job, R"({"do":"round","round":"loop-readings","values":{"1":"4.70 kOhm","2":"4.71 kOhm"}})"), 2);
 }

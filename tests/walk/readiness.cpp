@@ -28,7 +28,8 @@ Bench finished()
     for (const ScopeSequence& sequence : bench.state.scope->sequences) {
         for (const StepKey& key : sequence.steps) {
             const ScopeStep& step = *bench.state.scope->step(key);
-            if (step.step.kind == catalogue::StepKind::time) bench.read(key, step.step.quantity == "exit-delay" ? "60 s" : "30 s", "0");
+            if (step.step.kind == catalogue::StepKind::time)
+                bench.read(key, step.step.quantity == "exit-delay" ? "60 s" : "30 s", "0");
             else bench.answer(key, Outcome::asPlanned);
         }
     }
