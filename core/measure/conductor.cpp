@@ -16,8 +16,8 @@
 namespace proofwalk::measure {
 namespace {
 
-constexpr std::array<std::string_view, 7> columns{"name",  "section_mm2", "resistance_ohm_per_km", "temperature_c",
-                                                  "bound", "source",      "basis"};
+constexpr std::array<std::string_view, 7> columns{
+    "name", "section_mm2", "resistance_ohm_per_km", "temperature_c", "bound", "source", "basis"};
 
 /// A row of the table by column name; every column is known to be there.
 struct Row {
@@ -48,9 +48,10 @@ Result<Conductor> conductorOf(const Row& row)
     if (!temperature) return passOn(temperature);
     const std::string& bound = row.text("bound");
     if (bound != "maximum" && bound != "nominal")
-        return failure("measure.table-word", row.where,
-                       {{"column", std::string("bound")}, {"found", bound}, {"wanted", std::string("maximum or nominal")}});
-    return Conductor{row.text("name"), *section,           *resistance,      *temperature,
+        return failure(
+            "measure.table-word", row.where,
+            {{"column", std::string("bound")}, {"found", bound}, {"wanted", std::string("maximum or nominal")}});
+    return Conductor{row.text("name"),   *section,           *resistance,      *temperature,
                      bound == "maximum", row.text("source"), row.text("basis")};
 }
 

@@ -68,7 +68,7 @@ bool isPreferredValue(const Decimal& ohm, Series series)
 Result<Decimal> nearestPreferredValue(const Decimal& ohm, Series series)
 {
     if (ohm.mantissa <= 0) return failure("measure.resistance-not-positive", "", {{"found", base::toText(ohm)}});
-    Decimal head = threeDigits(ohm);
+    const Decimal head = threeDigits(ohm);
     int decade = head.exponent;
     for (std::int64_t m = head.mantissa; m >= 1000; m /= 10) ++decade;
     const auto values = digitsOf(series);

@@ -33,8 +33,9 @@ Result<void> check(const base::Quantity& reading, const Accuracy& accuracy)
     if (!accuracy.fixed) return {};
     if (accuracy.fixed->value.mantissa < 0) return negative("fixed", base::toText(accuracy.fixed->value));
     if (accuracy.fixed->unit->quantity != reading.unit->quantity)
-        return failure("measure.unit-mismatch", "",
-                       {{"found", std::string(accuracy.fixed->unit->code)}, {"wanted", std::string(reading.unit->code)}});
+        return failure(
+            "measure.unit-mismatch", "",
+            {{"found", std::string(accuracy.fixed->unit->code)}, {"wanted", std::string(reading.unit->code)}});
     return {};
 }
 
@@ -45,10 +46,10 @@ Result<Decimal> expandedUncertainty(const base::Quantity& reading, const Accurac
     if (auto sound = check(reading, accuracy); !sound) return passOn(sound);
     const double lastPlace = std::pow(10.0, reading.value.exponent);
     double halfWidth = std::fabs(base::toDouble(reading.value)) * base::toDouble(accuracy.percentOfReading) / 100
-        + accuracy.digits * lastPlace;
+                     + accuracy.digits * lastPlace;
     if (accuracy.fixed)
         halfWidth += base::toDouble(accuracy.fixed->value) * base::toDouble(accuracy.fixed->unit->scale)
-            / base::toDouble(reading.unit->scale);
+                   / base::toDouble(reading.unit->scale);
     // (2 a)^2 / 3 + d^2 / 3 is never the square of a two-digit figure (x^2 + y^2 = 3 z^2 has no whole solution), so
     // that no last bit of a float decides whether the figure is exact.
     return roundedUp(std::sqrt((4 * halfWidth * halfWidth + lastPlace * lastPlace) / 3));

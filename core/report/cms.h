@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The signature inside a report: CMS SignedData (RFC 5652) without its content, as PAdES baseline B wants it (ETSI EN 319
+// The signature inside a report: CMS SignedData (RFC 5652) without its content, as PAdES baseline B wants it (ETSI
+// EN 319
 // 142-1; from memory): content type, message digest and signing-certificate-v2 (RFC 5035) signed, and no signing time,
 // which stands in the PDF.
 #pragma once

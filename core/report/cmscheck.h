@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whether the bytes are exactly one signature of the form of cms.h over the content. Much of a CMS is not covered by the
+// Whether the bytes are exactly one signature of the form of cms.h over the content. Much of a CMS is not covered
+// by the
 // signature in it (versions, the names of algorithms, the signer's name in another spelling, the order of sets); of all
 // that only one form is taken here, byte for byte, so that a change of any byte is noticed.
 #pragma once

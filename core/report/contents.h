@@ -258,8 +258,8 @@ struct CheckStep {
     std::string expect;                ///< what to see then
 };
 
-/// The whole report. In the words of page one, of heads and of closing lines "{sheet:NAME}" stands for the number of the
-/// sheet where devices, findings, readings, grounds or checking begin.
+/// The whole report. In the words of page one, of heads and of closing lines "{sheet:NAME}" stands for the number
+/// of the sheet where devices, findings, readings, grounds or checking begin.
 struct Contents {
     Labels labels;
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A reader of DER (X.690) that knows only its strict half: one-octet tags, definite lengths in their shortest form. What
-// it reads it does not copy.
+// A reader of DER (X.690) that knows only its strict half: one-octet tags, definite lengths in their shortest form.
+// What it reads it does not copy.
 #pragma once
 
 #include <optional>

@@ -156,8 +156,20 @@ Block shownBlock(const Filling& filling)
         block.paragraphs.push_back(told.body.topic + (words.empty() ? "." : ": " + words + "."));
     }
     if (block.paragraphs.empty()) block.paragraphs.push_back(filling.phrase("report.shown.nothing"));
-    for (const auto& told : filling.state.notes)
-        if (filling.state.stands(told.fact)) block.notes.push_back(filling.reveal(told.body.words));
+    return block;
+}
+
+Block notesBlock(const Filling& filling)
+{
+    Block block;
+    block.head = filling.phrase("report.notes");
+    for (const auto& told : filling.state.notes) {
+        if (!filling.state.stands(told.fact)) continue;
+        const std::string about =
+            told.body.subject.empty() ? std::string() : walk::nameOfSubject(filling.scope, {told.body.subject, "", ""});
+        block.paragraphs.push_back((about.empty() ? "" : about + ": ") + filling.reveal(told.body.words));
+    }
+    if (block.paragraphs.empty()) block.paragraphs.push_back(filling.phrase("report.notes.none"));
     return block;
 }
 
@@ -166,8 +178,8 @@ Block shownBlock(const Filling& filling)
 void fillGrounds(const Filling& filling, Contents& contents)
 {
     contents.groundsLine = filling.phrase("report.grounds-line");
-    contents.grounds = {planBlock(filling), kitBlock(filling), limitsBlock(filling), shownBlock(filling),
-                        readingsBlock(filling)};
+    contents.grounds = {planBlock(filling),  kitBlock(filling),   limitsBlock(filling),
+                        shownBlock(filling), notesBlock(filling), readingsBlock(filling)};
 }
 
 } // namespace proofwalk::report

@@ -51,7 +51,8 @@ Verdict markOf(walk::Verdict verdict)
 
 namespace {
 
-/// The uncertainty to the last place of the reading, upwards: "2.05 ± 0.01", not "2.05 ± 0.0063". The record keeps it whole.
+/// The uncertainty to the last place of the reading, upwards: "2.05 ± 0.01", not "2.05 ± 0.0063". The record keeps
+/// it whole.
 base::Decimal roundedUp(base::Decimal uncertainty, int lastPlace)
 {
     while (uncertainty.exponent < lastPlace) {

@@ -18,7 +18,8 @@ QColor tintOf(Verdict verdict);
 /// head in a corridor, to do an open ring, n/a a dash, retest a ring with a head. `r` is the disc's radius.
 void drawVerdict(Drawing& drawing, QPointF centre, double r, Verdict verdict);
 
-/// A proof's window, 17 wide, with its letter; stood on its point if it failed, a dash if it is not promised. `centre` is the window's.
+/// A proof's window, 17 wide, with its letter; stood on its point if it failed, a dash if it is not promised.
+/// `centre` is the window's.
 void drawProof(Drawing& drawing, QPointF centre, const Proof& proof, const QString& letter);
 
 /// The window of the key, 20 wide, with the glyph of proof 0 to 3: input, response, output, received.

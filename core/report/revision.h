@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whether the update that holds the signature changes nothing but the field that is signed: otherwise what was looked at
-// before signing and what is shown now could be two things.
+// Whether the update that holds the signature changes nothing but the field that is signed: otherwise what was
+// looked at before signing and what is shown now could be two things.
 #pragma once
 
 #include "core/report/signature.h"

@@ -25,8 +25,8 @@ struct SealFindings {
     std::vector<Error> problems; ///< where it is not put together as PDF/A-3b wants it: pdfaProblems()
 };
 
-/// Every byte counts: a report cut short, added to, or changed in one bit is an Error that names the first bad thing, in
-/// the order: seal.too-large {limit}; seal.not-a-pdf; seal.cut-short (it does not end as a report ends);
+/// Every byte counts: a report cut short, added to, or changed in one bit is an Error that names the first bad
+/// thing, in the order: seal.too-large {limit}; seal.not-a-pdf; seal.cut-short (it does not end as a report ends);
 /// seal.syntax {detail}; seal.encrypted; seal.fields {found} (not the one field); seal.not-signed;
 /// seal.dictionary {key}; seal.byte-range {found}; seal.appended {bytes} (behind what is signed); seal.contents;
 /// those of checkSignedData; seal.time {found}; those of journal::checkChain; seal.certificate {part}; seal.name

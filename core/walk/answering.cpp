@@ -126,7 +126,8 @@ Result<void> checkState(const ScopeStep& step, const AnswerBody& answer)
                    {{"found", std::string(catalogue::wordOf(answer.state))}, {"wanted", base::join(wanted, " or ")}});
 }
 
-/// Where n/a or no access is said of a step that has no meaning in the present state, the record names one in which it has.
+/// Where n/a or no access is said of a step that has no meaning in the present state, the record names one in which
+/// it has.
 catalogue::SystemState recordedState(const State& state, const ScopeStep& step, Outcome outcome)
 {
     const auto present = stateFor(state, step.key);

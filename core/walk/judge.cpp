@@ -8,7 +8,8 @@
 namespace proofwalk::walk {
 namespace {
 
-/// Judged in the base unit of the quantity, exactly; nothing if a number is out of bounds (walk refuses those on entry).
+/// Judged in the base unit of the quantity, exactly; nothing if a number is out of bounds (walk refuses those on
+/// entry).
 std::optional<measure::Conformity> judgeReading(const AnswerBody& answer, const JointLimit& limit)
 {
     const auto value = base::inBaseUnit(*answer.reading);
@@ -37,8 +38,9 @@ Verdict verdictOfReading(const AnswerBody& answer, const ScopeStep& step)
 Verdict verdictOfValue(const AnswerBody& answer, const ScopeStep& step)
 {
     if (answer.reading) return verdictOfReading(answer, step);
-    const bool enough = answer.hits && answer.tries && *answer.tries >= step.step.trialsWanted
-                     && *answer.hits >= step.step.trialsNeeded && *answer.hits <= *answer.tries;
+    if (!answer.hits || !answer.tries || *answer.hits > *answer.tries) return Verdict::fail;
+    const bool enough = *answer.tries >= step.step.trialsWanted
+                     && *answer.tries - *answer.hits <= step.step.trialsWanted - step.step.trialsNeeded;
     return enough ? Verdict::pass : Verdict::fail;
 }
 

@@ -96,7 +96,10 @@ bool isCausedBy(const plan::Effect& effect, const plan::Device& device, const pl
     return zone != nullptr && (effect.cause == "zone:" + zone->zone || effect.cause == "purpose:" + zone->purpose);
 }
 
-/// The least time promised for what drives the device; for one that drives others, for those others.
+/// By its kind's name, since a sounder may be in the plan before there is a sheet for it.
+bool isSounder(const plan::Device* device) { return device != nullptr && device->kind.starts_with("sounder"); }
+
+/// The least time promised for what drives the device; for one that drives sounders, for those.
 std::optional<Limit> leastWithin(const plan::Plan& plan, const catalogue::Step& step, const plan::Device& device,
                                  const plan::Zone* zone)
 {
@@ -105,7 +108,7 @@ std::optional<Limit> leastWithin(const plan::Plan& plan, const catalogue::Step& 
         std::ranges::any_of(plan.effects, [&](const plan::Effect& each) { return each.effect == device.tag; });
     for (const plan::Effect& effect : plan.effects) {
         const bool concerns = driven ? effect.effect == device.tag
-                                     : isCausedBy(effect, device, zone) && !effect.effect.starts_with("path:");
+                                     : isCausedBy(effect, device, zone) && isSounder(plan.findDevice(effect.effect));
         if (!concerns || !effect.within_s) continue;
         if (!limit.upper || base::compare(*effect.within_s, *limit.upper) < 0) limit.upper = effect.within_s;
     }

@@ -83,7 +83,8 @@ struct Scope {
     const ScopeDevice* ownerOf(const StepKey& key) const;
 };
 
-/// Brings both together. The plan's rows must have ids. Errors: those of Catalogue::compose, `where` grown by the device's
+/// Brings both together. The plan's rows must have ids. Errors: those of Catalogue::compose, `where` grown by the
+/// device's
 /// tag; walk.limits-empty {quantity} if two limits exclude each other; measure.* for a loop that cannot be computed.
 Result<Scope> makeScope(plan::Plan plan, catalogue::Catalogue catalogue,
                         const std::vector<measure::Conductor>& conductors);

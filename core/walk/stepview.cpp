@@ -29,8 +29,8 @@ bool disagree(const std::vector<const Attempt*>& attempts)
     return std::ranges::any_of(attempts, [&](const Attempt* each) { return differ(*each, *attempts.front()); });
 }
 
-/// Those attempts that nothing later has replaced. A newer answer replaces what it has seen; one given in bulk or by the
-/// ear does not settle a disagreement, it only stands beside it.
+/// Those attempts that nothing later has replaced. A newer answer replaces what it has seen; one given in bulk or
+/// by the ear does not settle a disagreement, it only stands beside it.
 std::vector<const Attempt*> notReplaced(const State& state, const std::vector<const Attempt*>& standing)
 {
     std::vector<const Attempt*> current;

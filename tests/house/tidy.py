@@ -64,10 +64,13 @@ def main():
     if not sources:
         sys.exit(f"{build}/compile_commands.json names no source of {' '.join(folders)}")
     with ThreadPoolExecutor(jobs) as pool:
-        told = [text for text in pool.map(lambda one: look(build, *one, settings), sources) if text]
-    print("\n".join(told))
-    print(f"{len(sources)} files, {len(told)} with findings")
-    sys.exit(1 if told else 0)
+        unclean = 0
+        for text in pool.map(lambda one: look(build, *one, settings), sources):
+            if text:
+                unclean += 1
+                print(text, flush=True)
+    print(f"{len(sources)} files, {unclean} with findings")
+    sys.exit(1 if unclean else 0)
 
 
 if __name__ == "__main__":

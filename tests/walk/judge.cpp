@@ -108,6 +108,8 @@ void JudgeTest::trials_data()
     QTest::addColumn<int>("wanted");
     QTest::newRow("all") << 5 << 5 << static_cast<int>(Verdict::pass);
     QTest::newRow("one missed") << 4 << 5 << static_cast<int>(Verdict::fail);
+    QTest::newRow("more tried than asked, one missed") << 9 << 10 << static_cast<int>(Verdict::fail);
+    QTest::newRow("more tried than asked, none missed") << 10 << 10 << static_cast<int>(Verdict::pass);
     QTest::newRow("too few tried") << 4 << 4 << static_cast<int>(Verdict::fail);
 }
 
