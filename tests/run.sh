@@ -9,7 +9,7 @@
 set -eu
 cd "$(dirname "$0")/.."
 
-packages=test
+packages="test"
 ci=OFF
 for argument in "$@"; do
     case "$argument" in

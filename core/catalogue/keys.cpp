@@ -117,7 +117,7 @@ bool Keys::isWord(std::string_view key, const Node& node, std::span<const std::s
 }
 
 std::string Keys::word(std::string_view key, std::span<const std::string> allowed,
-                       std::optional<std::string> fallback) const
+                       const std::optional<std::string>& fallback) const
 {
     const Node* node = find(key);
     if (node == nullptr) {

@@ -45,7 +45,7 @@ public:
     /// A word of the list: catalogue.word {found, nearest, wanted}. `fallback` stands if the key is not there; without
     /// one it is missing.
     std::string word(std::string_view key, std::span<const std::string> allowed,
-                     std::optional<std::string> fallback = std::nullopt) const;
+                     const std::optional<std::string>& fallback = std::nullopt) const;
     /// A list of different words, not empty; any names if `allowed` is empty.
     std::vector<std::string> words(std::string_view key, std::span<const std::string> allowed) const;
     bool truth(std::string_view key, std::optional<bool> fallback = std::nullopt) const;
