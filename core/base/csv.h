@@ -23,8 +23,8 @@ struct CsvTable {
 /// Reads a whole file's bytes. A UTF-8 byte order mark is passed over (spreadsheets write one), so are empty lines and
 /// white space at the ends of a cell without quotes (RFC 4180 would keep that; in a tag it is always a slip). A line
 /// ends with LF, CRLF or CR alone.
-/// Errors, with `where` = "NAME:LINE": csv.quote; csv.utf8; csv.nul; csv.cells {found, wanted}; csv.column-twice {found};
-/// csv.column-unnamed; csv.empty (no header line).
+/// Errors, with `where` = "NAME:LINE": csv.quote; csv.utf8; csv.nul; csv.cells {found, wanted}; csv.column-twice
+/// {found}; csv.column-unnamed; csv.empty (no header line).
 Result<CsvTable> readCsv(std::string_view bytes, const std::string& name);
 
 /// Writes one row as RFC 4180 wants it, quoted where needed, ended by CRLF; readCsv gives the same cells back.

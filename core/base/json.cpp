@@ -72,7 +72,8 @@ bool isAsciiKey(std::string_view key)
     return std::ranges::all_of(key, [](char c) { return c >= 0x20 && c < 0x7f; });
 }
 
-/// Whether the number, as typed, is a whole number within the limit: 0 or no leading zero, no -0, no point, no exponent.
+/// Whether the number, as typed, is a whole number within the limit: 0 or no leading zero, no -0, no point, no
+/// exponent.
 bool isPlainInteger(std::string_view number)
 {
     std::int64_t value = 0;

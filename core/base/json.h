@@ -62,8 +62,8 @@ struct JsonBounds {
     std::size_t depth = 32;
 };
 
-/// Reads one JSON text. Refused: floats and exponents, null, keys that are not printable ASCII or occur twice, integers beyond
-/// +-(2^53-1), -0, a byte order mark, bad UTF-8, anything after the value, more than the bounds.
+/// Reads one JSON text. Refused: floats and exponents, null, keys that are not printable ASCII or occur twice,
+/// integers beyond +-(2^53-1), -0, a byte order mark, bad UTF-8, anything after the value, more than the bounds.
 /// Errors: json.syntax {detail}; json.number {found}; json.null; json.key {found}; json.key-twice {found};
 /// json.too-deep; json.too-long; json.bom.
 Result<Json> parseJson(std::string_view text, const JsonBounds& bounds = {});

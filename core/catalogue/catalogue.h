@@ -62,7 +62,8 @@ struct RuleSet {
 class Catalogue {
 public:
     /// Reads strictly: an unknown key, a missing one, a wrong type or word is an error with file and line.
-    /// Errors: catalogue.syntax {detail}; catalogue.too-deep; catalogue.format {found}; catalogue.file-name {found}; catalogue.part-name
+    /// Errors: catalogue.syntax {detail}; catalogue.too-deep; catalogue.format {found}; catalogue.file-name
+    /// {found}; catalogue.part-name
     /// {found, nearest}; catalogue.key-unknown {found, nearest}; catalogue.key-missing {wanted}; catalogue.key-unsuited
     /// {found, kind}; catalogue.value {key, found, wanted}; catalogue.word {key, found, nearest, wanted};
     /// catalogue.word-twice {key, found}; catalogue.bare-number {found}; base.decimal-form; base.unit-unknown;
@@ -81,8 +82,8 @@ public:
 
     /// The sheet for a device: kind before, purpose, delay, feed, resistors, kind after. Only steps whose signal the
     /// device has are in it. Limits of the rule sets stand in the steps they apply to.
-    /// Errors, with `where` = the file: catalogue.kind-unknown {found, nearest}; catalogue.rules-unknown {found, nearest};
-    /// catalogue.step-twice {found}; catalogue.unit-mismatch {found, wanted}.
+    /// Errors, with `where` = the file: catalogue.kind-unknown {found, nearest}; catalogue.rules-unknown {found,
+    /// nearest}; catalogue.step-twice {found}; catalogue.unit-mismatch {found, wanted}.
     Result<Sheet> compose(const Traits& traits) const;
 
     /// A sequence with the limits of those rule sets in its steps.

@@ -20,8 +20,8 @@ Result<std::shared_ptr<const journal::SigningKey>> machineKey();
 /// The files of the catalogue: of --catalogue FOLDER, else the program's own.
 Result<catalogue::Files> catalogueFiles(const Options& options);
 
-/// A passphrase from --passphrase-file (its first line), else asked for at the terminal without showing it. Never from an
-/// argument. Errors: passphrase.no-terminal; passphrase.empty; those of base::readFile.
+/// A passphrase from --passphrase-file (its first line), else asked for at the terminal without showing it. Never
+/// from an argument. Errors: passphrase.no-terminal; passphrase.empty; those of base::readFile.
 Result<std::string> passphrase(const Options& options, std::string_view prompt);
 
 } // namespace proofwalk::command

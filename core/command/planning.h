@@ -19,8 +19,8 @@ struct ReviewedPlan {
     int errors = 0, warnings = 0;
 };
 
-/// Reads the folder (--plan, or the command's first word) and reviews it with the catalogue. What cannot be read is told,
-/// every cell of it, and ends the run.
+/// Reads the folder (--plan, or the command's first word) and reviews it with the catalogue. What cannot be read is
+/// told, every cell of it, and ends the run.
 std::expected<ReviewedPlan, Exit> readAndReview(Face& face, const Options& options);
 
 /// "zones.csv:4, column purpose: …" for each remark, errors first.

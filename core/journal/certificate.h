@@ -15,7 +15,8 @@ namespace proofwalk::journal {
 /// Error: key.cannot-make {detail}.
 Result<Certificate> makeRoot(const Person& person, EVP_PKEY* rootKey, std::int64_t made_utc_ms);
 
-/// A signing certificate issued by it: CA:FALSE, digitalSignature and nonRepudiation, for e-mail protection and document
+/// A signing certificate issued by it: CA:FALSE, digitalSignature and nonRepudiation, for e-mail protection and
+/// document
 /// signing (RFC 5280, 4.2.1.12; 1.3.6.1.5.5.7.3.36 of RFC 9336). Twenty years. Error: key.cannot-make {detail}.
 Result<Certificate> makeSigner(const Person& person, const EVP_PKEY* signerKey, X509* root, EVP_PKEY* rootKey,
                                std::int64_t made_utc_ms);

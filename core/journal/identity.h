@@ -50,7 +50,8 @@ struct Identity {
 Result<IdentityFacts> createIdentity(const std::filesystem::path& folder, const Person& person,
                                      std::string_view passphrase, const base::WallClock& made = base::now());
 
-/// What the certificates in the folder say; needs no passphrase. The root is seen to have issued the signing certificate.
+/// What the certificates in the folder say; needs no passphrase. The root is seen to have issued the signing
+/// certificate.
 /// Errors, with `where` = a path: identity.missing (no such folder, or nothing of an identity in it);
 /// identity.incomplete (a file is missing); identity.damaged (no certificate of the kind wanted);
 /// identity.not-issued-by-root; file.unreadable {detail}; file.too-large.

@@ -104,7 +104,8 @@ struct Journal::File {
         database.run("PRAGMA wal_checkpoint(TRUNCATE)"); // so that the file alone is the whole job
     }
 
-    /// Takes the right to write and keeps it: a write transaction stands open as long as the journal does, renewed after
+    /// Takes the right to write and keeps it: a write transaction stands open as long as the journal does, renewed
+    /// after
     /// each commit. SQLite gives it to one connection alone, readers are not hindered, and it goes with the process.
     Result<void> own()
     {

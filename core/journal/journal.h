@@ -23,7 +23,8 @@ struct Draft {
 };
 
 /// A photograph as it may be kept: decoded, location and maker's data stripped, turned upright, scaled to at most 1600
-/// pixels a side, encoded again. JPEG and PNG. Errors: photograph.format; photograph.damaged {detail}; photograph.too-large.
+/// pixels a side, encoded again. JPEG and PNG. Errors: photograph.format; photograph.damaged {detail};
+/// photograph.too-large.
 Result<std::string> preparePhotograph(std::string_view bytes);
 
 class Journal {
@@ -32,7 +33,8 @@ public:
     /// draft must be of kind "start". Errors: journal.exists; journal.full; journal.unwritable {detail}.
     static Result<Journal> create(const std::filesystem::path& file, std::shared_ptr<const SigningKey> machineKey);
 
-    /// Opens for writing; a new chain begins with the first append (an "open" event with the machine's public key is put
+    /// Opens for writing; a new chain begins with the first append (an "open" event with the machine's public key
+    /// is put
     /// before it). Errors: file.missing; journal.foreign; journal.newer {found, known}; journal.damaged {detail};
     /// journal.in-use; journal.read-only {detail}; journal.full; journal.unwritable {detail}; file.unreadable {detail}.
     static Result<Journal> open(const std::filesystem::path& file, std::shared_ptr<const SigningKey> machineKey);
@@ -42,7 +44,8 @@ public:
 
     /// One transaction, one flush: all of the drafts or none. The head is signed in the same transaction.
     /// Gives the events as stored, the chain's "open" event before them if one was put there. Errors: journal.full;
-    /// journal.unwritable {detail}; journal.in-use (another program took the file over); journal.event-too-large {bytes};
+    /// journal.unwritable {detail}; journal.in-use (another program took the file over); journal.event-too-large
+    /// {bytes};
     /// journal.not-started and journal.kind-reserved {found} ("start" is the first of a job and of nothing else, "open"
     /// is the journal's own); those of readEvent(), for a draft that would not be read again; key.cannot-sign {detail}.
     Result<std::vector<Event>> append(std::vector<Draft> drafts, const base::WallClock& now);

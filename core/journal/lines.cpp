@@ -17,8 +17,8 @@ namespace {
 using base::Json;
 
 constexpr std::string_view format = "proofwalk/record/1";
-/// A line holds a whole content of up to 16 MiB, each byte of which may be written as six (\u0000); events keep to their
-/// own, narrower bound.
+/// A line holds a whole content of up to 16 MiB, each byte of which may be written as six (\u0000); events keep to
+/// their own, narrower bound.
 constexpr base::JsonBounds lineBounds{.bytes = std::size_t{128} << 20U, .depth = 32};
 
 /// In the order in which they stand in the file.

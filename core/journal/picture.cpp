@@ -37,8 +37,8 @@ struct Point {
     std::size_t x, y;
 };
 
-/// Where the pixel of that stored row and column is to be seen. CIPA DC-008 (Exif), tag 274: each value names the side at
-/// which the first stored row is seen and that at which the first stored column is (from memory).
+/// Where the pixel of that stored row and column is to be seen. CIPA DC-008 (Exif), tag 274: each value names the
+/// side at which the first stored row is seen and that at which the first stored column is (from memory).
 Point seenAt(int orientation, std::size_t row, std::size_t column, std::size_t width, std::size_t height)
 {
     switch (orientation) {

@@ -36,8 +36,8 @@ std::string encodePng(const Picture& picture);
 /// Whether it is small enough to be decoded at all. Error: photograph.too-large {width, height}.
 Result<void> checkSize(std::size_t width, std::size_t height);
 
-/// The value of the tag Orientation in the first directory of Exif data (a TIFF structure, CIPA DC-008, 4.6.4): 1 if there
-/// is none, or if it or the data is malformed: a damaged note about the picture is not a damaged picture.
+/// The value of the tag Orientation in the first directory of Exif data (a TIFF structure, CIPA DC-008, 4.6.4): 1
+/// if there is none, or if it or the data is malformed: a damaged note about the picture is not a damaged picture.
 int orientationOf(std::string_view tiff);
 
 /// The picture as it is to be seen, orientation 1.

@@ -40,23 +40,25 @@ struct Record {
     std::map<std::string, std::string> photographs; ///< SHA-256 -> JPEG or PNG bytes; some may be left out
     std::vector<Event> events; ///< by chain and n; two with one number both stand here
     std::vector<HeadSignature> heads;
-    /// Rows of a job file that could not be read as what they should be: where they stood and why. Empty if all is well;
-    /// record.jsonl is refused instead.
+    /// Rows of a job file that could not be read as what they should be: where they stood and why. Empty if all is
+    /// well; record.jsonl is refused instead.
     std::vector<Error> unreadable;
 };
 
 /// The lines of record.jsonl (exact.md: format and job; contents by hash; private values; events by chain and number;
 /// head signatures). Photographs are attachments of their own.
 std::string toLines(const Record& record);
-/// Reads them back. Errors, with `where` = "record.jsonl:LINE": json.*, event.*, record.line {detail}, record.format {found}.
+/// Reads them back. Errors, with `where` = "record.jsonl:LINE": json.*, event.*, record.line {detail},
+/// record.format {found}.
 Result<Record> fromLines(std::string_view lines);
 
 /// What can be said of a record's bytes, chain by chain. Nothing is changed by looking.
 struct Soundness {
     /// The first bad thing and all others, in the order found: a hash that does not match (contents, private value,
-    /// photograph), a gap, two events with one number, a prev that does not name the one before, a seen head that is not
-    /// there, a stamp that went back, a head signature that does not verify or names another event than the chain's last,
-    /// a chain without a key or head signature.
+    /// photograph), a gap, two events with one number, a prev that does not name the one before, a seen head that
+    /// is not
+    /// there, a stamp that went back, a head signature that does not verify or names another event than the chain's
+    /// last, a chain without a key or head signature.
     std::vector<Error> problems;
     /// chain -> how many events of it are sound by their hashes (nothing from a fork or after a gap or break on, nor an
     /// event that its follower or the signed head names otherwise). That a signature covers them is not said by this.

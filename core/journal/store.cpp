@@ -71,8 +71,8 @@ bool saysItIsADatabase(const Database& database)
     return std::string_view(magic.data(), magic.size()) == std::string_view("SQLite format 3\0", 16);
 }
 
-/// Whether pages are missing at the end. SQLite itself lets half a last page pass until it is needed. With a log beside it
-/// the file may be shorter than it will be.
+/// Whether pages are missing at the end. SQLite itself lets half a last page pass until it is needed. With a log
+/// beside it the file may be shorter than it will be.
 bool isCutShort(Database& database, const std::filesystem::path& file)
 {
     std::int64_t size_bytes = 0, count = 0;

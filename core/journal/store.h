@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The form of a job file: which SQLite database is one, how a connection to it is set, and what goes wrong with it in the
-// journal's own codes. A file may come from anywhere, so nothing of it is believed before it was compared with this form.
+// The form of a job file: which SQLite database is one, how a connection to it is set, and what goes wrong with it
+// in the
+// journal's own codes. A file may come from anywhere, so nothing of it is believed before it was compared with this
+// form.
 #pragma once
 
 #include "core/journal/record.h"
@@ -15,7 +17,8 @@ constexpr std::int64_t formatVersion = 1; ///< SQLite's user_version
 constexpr std::size_t rowLimit_bytes = std::size_t{16} << 20U; ///< of one content, private value or photograph
 constexpr std::size_t eventLimit_bytes = std::size_t{1} << 20U; ///< of one event's canonical text
 
-/// That a regular file with something in it stands there. Errors: file.missing; journal.foreign; journal.damaged {detail}.
+/// That a regular file with something in it stands there. Errors: file.missing; journal.foreign; journal.damaged
+/// {detail}.
 Result<void> checkFile(const std::filesystem::path& file);
 
 /// Opens a connection and sets it for a file from elsewhere: defensive, no trusted schema, no triggers, views or
