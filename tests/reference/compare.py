@@ -75,10 +75,10 @@ def page_differences(folded, text):
         elif not any(re.search(rf"(?<!\w){re.escape(word)}(?!\w)", line) for line in mine):
             yield f"pages: {device['tag']} is not printed as {word}"
     squeezed = re.sub(r"\s+", " ", text)
-    for device in folded["devices"]:
-        for step in device["steps"]:
-            if step["reading"] and not re.search(printed_reading(step["reading"]), squeezed):
-                yield f"pages: the reading {step['reading']} of {device['tag']}, {step['name']}, is not printed"
+    steps = [(device["tag"], step) for device in folded["devices"] for step in device["steps"]]
+    for subject, step in steps + [(step["subject"], step) for step in folded.get("sequences", [])]:
+        if step["reading"] and not re.search(printed_reading(step["reading"]), squeezed):
+            yield f"pages: the reading {step['reading']} of {subject}, {step['name']}, is not printed"
 
 
 def printed_reading(reading):

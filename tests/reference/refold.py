@@ -125,9 +125,9 @@ class Plan:
         return [row for row in self.rows.get("effects", []) if row["effect"] == tag]
 
     def causes(self, tag, zone):
-        """Whether a cause of effects.csv is the device's tag, its zone or its zone's purpose."""
+        """The effects whose cause is the device's tag, its zone or its zone's purpose."""
         named = {tag} | ({f"zone:{zone['zone']}", f"purpose:{zone.get('purpose')}"} if zone else set())
-        return any(row["cause"] in named for row in self.rows.get("effects", []))
+        return [row for row in self.rows.get("effects", []) if row["cause"] in named]
 
     def received(self, zone):
         """A path leads to station or owner and carries the account of one of the zone's areas; a blank list: all."""
@@ -321,7 +321,10 @@ class Scope:
         if step["plan_limit"] == "loop-normal":
             return loop_at_rest(device.zone or {}, conductors)
         if step["plan_limit"] == "effect-within":
-            within = [Decimal(row["within_s"]) for row in self.plan.effects_of(device.tag) if row.get("within_s")]
+            # The least within_s of the effects that name the device or, if none does, of those on devices it causes.
+            rows = self.plan.effects_of(device.tag) or [row for row in self.plan.causes(device.tag, device.zone)
+                                                        if not row["effect"].startswith("path:")]
+            within = [Decimal(row["within_s"]) for row in rows if row.get("within_s")]
             return (None, min(within)) if within else None
         if step["plan_limit"] == "radio-minimum" and self.plan.fact("panel", "radio_minimum"):
             return in_base_unit(self.plan.fact("panel", "radio_minimum"), step["unit"]), None

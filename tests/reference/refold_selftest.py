@@ -412,6 +412,23 @@ class Readings(Case):
                 self.assertEqual(self.step(key, "siren")["verdict"], verdict)
 
 
+    def test_an_effect_it_causes_within_its_time(self):
+        # effect-within of a device that is nobody's effect: of the effects on devices it causes, by tag, zone, purpose.
+        text = FILES["kinds/contact.toml"] + "\n[[after]]\n" + "\n".join(
+            step("heard", "time", quantity="start", unit="s", plan_limit="effect-within", signal="-"))
+        plan = house()
+        plan["effects"] = [row("one", cause="zone:1", effect="siren", within_s="10"),
+                           row("two", cause="purpose:intrusion", effect="siren", within_s="5"),
+                           row("three", cause="front", effect="path:line", within_s="2"),
+                           row("four", cause="zone:2", effect="siren", within_s="1")]
+        for value, verdict in (("5.0", "pass"), ("5.1", "fail")):
+            with self.subTest(value=value):
+                self.walk = Walk(plan, {**FILES, "kinds/contact.toml": text})
+                key = [name_id("front"), "-", "heard"]
+                self.loop(value, unit="s", key=key)
+                self.assertEqual(self.step(key)["verdict"], verdict)
+
+
 class Findings(Case):
     def finding(self, step=OPENS):
         return self.step(step).get("finding")
