@@ -58,8 +58,10 @@ std::string Book::sentence(const Error& error) const
     else if (found != m_errors.end() && !text.empty())
         text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
     text += '.';
-    if (found != m_errors.end() && !found->second.remedy.empty())
-        text += " " + filled(found->second.remedy, error.arguments) + ".";
+    if (found != m_errors.end() && !found->second.remedy.empty()) {
+        text += " " + filled(found->second.remedy, error.arguments);
+        if (!text.ends_with('?')) text += ".";
+    }
     return text;
 }
 
