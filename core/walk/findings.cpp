@@ -33,7 +33,8 @@ FindingStatus statusOf(const State& state, const Finding& finding, const StepVie
                    return state.hasSeen(attempt->fact, repair->fact);
                });
     });
-    return cleared ? FindingStatus::cleared : FindingStatus::intermittent;
+    if (cleared) return FindingStatus::cleared;
+    return view.verdict == Verdict::pass ? FindingStatus::intermittent : FindingStatus::open;
 }
 
 bool isLifeSafety(const Scope& scope, const StepKey& key)

@@ -59,8 +59,8 @@ Result<std::string> eventToWithdraw(const State& state, Line& line)
         auto key = stepOf(*state.scope, line);
         if (!key) return passOn(key);
         const StepView view = viewStep(state, *key);
-        if (view.newest == nullptr) return failure("walk.nothing-to-withdraw", key->name);
-        return view.newest->fact.event;
+        if (view.deciding.empty()) return failure("walk.nothing-to-withdraw", key->name);
+        return view.deciding.back()->fact.event;
     }
     auto start = line.text("event");
     if (!start) return passOn(start);

@@ -47,10 +47,15 @@ std::vector<journal::Event> inOrderSeen(std::vector<journal::Event> events)
     std::ranges::sort(events, {}, [](const journal::Event& event) { return std::tie(event.chain, event.n); });
     for (journal::Event& event : events) waiting[event.chain].push_back(std::move(event));
 
+    // A head that is not here (its chain is damaged there) is not waited for: damage touches no other chain.
+    std::map<std::string, std::int64_t> there;
+    for (const auto& [chain, queue] : waiting) there[chain] = static_cast<std::int64_t>(queue.size());
+
     std::map<std::string, std::int64_t> done;
     const auto ready = [&](const journal::Event& event) {
-        return event.n == done[event.chain] + 1
-            && std::ranges::all_of(event.seen, [&](const journal::Head& head) { return done[head.chain] >= head.n; });
+        return event.n == done[event.chain] + 1 && std::ranges::all_of(event.seen, [&](const journal::Head& head) {
+                   return done[head.chain] >= std::min(head.n, there[head.chain]);
+               });
     };
     std::vector<journal::Event> ordered;
     while (true) {

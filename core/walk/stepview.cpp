@@ -80,8 +80,9 @@ StepView viewStep(const State& state, const StepKey& key)
     view.deciding = notReplaced(state, standingAttempts(state, key));
     if (view.deciding.empty()) return view;
 
-    view.newest = view.deciding.back();
     view.verdict = (*std::ranges::min_element(view.deciding, {}, &Attempt::verdict))->verdict;
+    for (const Attempt* attempt : view.deciding)
+        if (attempt->verdict == view.verdict) view.newest = attempt;
     view.disagreement = disagree(view.deciding);
     view.retestFor = repairInDoubt(state, key, view.deciding);
     if (view.retestFor != nullptr) view.verdict = Verdict::retest;

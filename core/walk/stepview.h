@@ -11,7 +11,7 @@ namespace proofwalk::walk {
 struct StepView {
     Verdict verdict = Verdict::toDo;
     std::vector<const Attempt*> deciding; ///< standing attempts that none of the others has seen
-    const Attempt* newest = nullptr;      ///< of the deciding ones, by stamp
+    const Attempt* newest = nullptr; ///< of the deciding ones that have the verdict, by stamp: its reading is shown
     bool disagreement = false;            ///< they differ, and nobody has answered having seen both
     const Told<RepairBody>* retestFor = nullptr; ///< the repair that put it in doubt
 

@@ -51,10 +51,9 @@ Result<Book> Book::open(const std::filesystem::path& languageFolder) { return Bo
 std::string Book::sentence(const Error& error) const
 {
     const auto found = m_errors.find(error.code);
-    std::string text = found == m_errors.end() ? plain(error.code, error.arguments)
-                                               : filled(found->second.what, error.arguments);
-    if (!error.where.empty())
-        text.insert(0, error.where + ": ");
+    std::string text =
+        found == m_errors.end() ? plain(error.code, error.arguments) : filled(found->second.what, error.arguments);
+    if (!error.where.empty()) text.insert(0, error.where + ": ");
     else if (found != m_errors.end() && !text.empty())
         text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
     text += '.';

@@ -321,9 +321,10 @@ class Scope:
         if step["plan_limit"] == "loop-normal":
             return loop_at_rest(device.zone or {}, conductors)
         if step["plan_limit"] == "effect-within":
-            # The least within_s of the effects that name the device or, if none does, of those on devices it causes.
+            # The least within_s of the effects that name the device or, if none does, of those on sounders it causes.
+            kinds = {row["tag"]: row["kind"] for row in self.plan.rows.get("devices", [])}
             rows = self.plan.effects_of(device.tag) or [row for row in self.plan.causes(device.tag, device.zone)
-                                                        if not row["effect"].startswith("path:")]
+                                                        if kinds.get(row["effect"], "").startswith("sounder")]
             within = [Decimal(row["within_s"]) for row in rows if row.get("within_s")]
             return (None, min(within)) if within else None
         if step["plan_limit"] == "radio-minimum" and self.plan.fact("panel", "radio_minimum"):
@@ -378,7 +379,8 @@ def attempt_of(event, step, limit):
         stated = in_base_unit(number_of(body["uncertainty"]), unit) if "uncertainty" in body else None
         spread = typed(body["uncertainty"]) if "uncertainty" in body else ""
         return Attempt(event, limit.judge(value, stated), value, stated, typed(body["reading"]), spread, unit)
-    good = body["hits"] >= step["needed"] and body["tries"] >= step["tries"]
+    misses = body["tries"] - body["hits"]
+    good = body["tries"] >= step["tries"] and 0 <= misses <= step["tries"] - step["needed"]
     return Attempt(event, "pass" if good else "fail", figure=f"{body['hits']} of {body['tries']}")
 
 
@@ -506,7 +508,7 @@ class Fold:
             return "failed"
         if all(map(self.holds, parts)) or (proof == "response" and self.stood_for(device)):
             return "lit"
-        return "promised" if set(verdicts) <= {"to-do"} else "under-way"
+        return "promised" if set(verdicts) <= {"to-do", "n/a"} else "under-way"
 
     def verdict(self, device):
         """EVENTS, "Verdict of a device"."""
