@@ -24,6 +24,13 @@ void listCommands(Face& face)
         face.say("      " + face.phrase("help." + std::string(command.usage.command) + ".short"));
     }
     face.say("help.common", {});
+    base::Json::Array commands;
+    for (const Command& command : allCommands())
+        commands.push_back(
+            base::Json::Object{{"command", std::string(command.usage.command)},
+                               {"usage", usageLine(command.usage)},
+                               {"short", face.phrase("help." + std::string(command.usage.command) + ".short")}});
+    face.answer("help", {{"commands", std::move(commands)}});
 }
 
 void helpFor(Face& face, const Usage& usage)
@@ -37,6 +44,13 @@ void helpFor(Face& face, const Usage& usage)
         face.say("  " + std::string(option.name) + (option.value.empty() ? "" : " ") + std::string(option.value) + "  "
                  + face.phrase(code + std::string(option.name)));
     face.say("help.common", {});
+    base::Json options;
+    for (const OptionSpec& option : usage.options)
+        options[std::string(option.name)] = face.phrase(code + std::string(option.name));
+    base::Json::Object answer{
+        {"usage", usageLine(usage)}, {"short", face.phrase(code + ".short")}, {"help", face.phrase(code)}};
+    if (!usage.options.empty()) answer["options"] = std::move(options);
+    face.answer(std::string(usage.command).c_str(), std::move(answer));
 }
 
 Exit unknownCommand(Face& face, const std::string& word)
@@ -64,6 +78,7 @@ Exit runWords(std::span<const std::string> arguments, std::ostream& out, std::os
     }
     if (arguments.front() == "--version") {
         face.say("proofwalk " PROOFWALK_VERSION);
+        face.answer("version", {{"version", PROOFWALK_VERSION}});
         return Exit::well;
     }
     const auto commands = allCommands();
