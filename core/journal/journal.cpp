@@ -22,11 +22,11 @@ struct Writer {
     Statement event, content, sealed, photograph, head;
 
     explicit Writer(Database& database)
-        : event(database.prepare("INSERT INTO events VALUES (?1, ?2, ?3, ?4)"))
-        , content(database.prepare("INSERT OR IGNORE INTO contents VALUES (?1, ?2)"))
-        , sealed(database.prepare("INSERT OR IGNORE INTO private VALUES (?1, ?2, ?3)"))
-        , photograph(database.prepare("INSERT OR IGNORE INTO photographs VALUES (?1, ?2)"))
-        , head(database.prepare("INSERT OR REPLACE INTO heads VALUES (?1, ?2, ?3, ?4)"))
+        : event(database.prepare("INSERT INTO events VALUES (?1, ?2, ?3, ?4)")),
+          content(database.prepare("INSERT OR IGNORE INTO contents VALUES (?1, ?2)")),
+          sealed(database.prepare("INSERT OR IGNORE INTO private VALUES (?1, ?2, ?3)")),
+          photograph(database.prepare("INSERT OR IGNORE INTO photographs VALUES (?1, ?2)")),
+          head(database.prepare("INSERT OR REPLACE INTO heads VALUES (?1, ?2, ?3, ?4)"))
     {
     }
 };

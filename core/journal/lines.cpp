@@ -85,8 +85,7 @@ private:
 
     Result<void> takeFirst(const Json& line)
     {
-        if (line.text("format") != format)
-            return failure("record.format", "", {{"found", line.text("format")}});
+        if (line.text("format") != format) return failure("record.format", "", {{"found", line.text("format")}});
         m_record.job = line.text("job");
         if (!hasOnly(line, 2) || !base::isLowerHex(m_record.job, 32)) return bad("job");
         m_first = false;

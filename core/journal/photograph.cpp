@@ -7,10 +7,7 @@
 namespace proofwalk::journal {
 namespace {
 
-Picture upright(Picture picture)
-{
-    return turnedUpright(shrunk(std::move(picture), photographSide_most));
-}
+Picture upright(Picture picture) { return turnedUpright(shrunk(std::move(picture), photographSide_most)); }
 
 } // namespace
 

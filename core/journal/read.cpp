@@ -14,10 +14,7 @@
 namespace proofwalk::journal {
 namespace {
 
-std::filesystem::path beside(const std::filesystem::path& file, const char* ending)
-{
-    return file.string() + ending;
-}
+std::filesystem::path beside(const std::filesystem::path& file, const char* ending) { return file.string() + ending; }
 
 /// What tells that a file was written to meanwhile.
 struct Trace {
@@ -35,7 +32,7 @@ struct Trace {
 
 Trace traceOf(const std::filesystem::path& file)
 {
-    struct stat facts {};
+    struct stat facts{};
     Trace trace;
     if (::stat(file.c_str(), &facts) == 0) {
         trace.node = facts.st_ino;

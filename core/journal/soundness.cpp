@@ -97,10 +97,7 @@ private:
     }
 
     /// Whether `prev` is an event of that number in the same chain.
-    bool names(const Event& event, std::int64_t n) const
-    {
-        return isThere({event.chain, n, event.prev});
-    }
+    bool names(const Event& event, std::int64_t n) const { return isThere({event.chain, n, event.prev}); }
 
     bool isThere(const Head& head) const
     {
@@ -136,10 +133,8 @@ private:
 
     void checkSeen(const Event& event, const Head& head)
     {
-        if (!isThere(head))
-            report("record.seen-missing", placeOf(event), {{"chain", head.chain}, {"n", head.n}});
-        else if (event.stamp <= m_byHash.at(head.hash)->stamp)
-            report("record.stamp-back", placeOf(event));
+        if (!isThere(head)) report("record.seen-missing", placeOf(event), {{"chain", head.chain}, {"n", head.n}});
+        else if (event.stamp <= m_byHash.at(head.hash)->stamp) report("record.stamp-back", placeOf(event));
     }
 
     /// One chain, and only one, began the job.

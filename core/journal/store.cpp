@@ -43,8 +43,8 @@ constexpr std::array switches{
     Switch{SQLITE_DBCONFIG_ENABLE_FKEY, 1},    Switch{SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0},
 };
 constexpr std::array limits{
-    Switch{SQLITE_LIMIT_LENGTH, 64 << 20}, Switch{SQLITE_LIMIT_SQL_LENGTH, 4096}, Switch{SQLITE_LIMIT_COLUMN, 16},
-    Switch{SQLITE_LIMIT_EXPR_DEPTH, 32},   Switch{SQLITE_LIMIT_VDBE_OP, 25'000},  Switch{SQLITE_LIMIT_ATTACHED, 0},
+    Switch{SQLITE_LIMIT_LENGTH, 64 << 20}, Switch{SQLITE_LIMIT_SQL_LENGTH, 4096},  Switch{SQLITE_LIMIT_COLUMN, 16},
+    Switch{SQLITE_LIMIT_EXPR_DEPTH, 32},   Switch{SQLITE_LIMIT_VDBE_OP, 25'000},   Switch{SQLITE_LIMIT_ATTACHED, 0},
     Switch{SQLITE_LIMIT_TRIGGER_DEPTH, 1}, Switch{SQLITE_LIMIT_WORKER_THREADS, 0},
 };
 
@@ -217,7 +217,7 @@ Result<void> makeTables(Database& database, const std::filesystem::path& file, c
 {
     // Format and tables are there at once or not at all, and in the file itself before a log is ever begun.
     const std::string begin = "BEGIN IMMEDIATE; PRAGMA application_id = " + std::to_string(applicationId)
-        + "; PRAGMA user_version = " + std::to_string(formatVersion);
+                            + "; PRAGMA user_version = " + std::to_string(formatVersion);
     int code = database.run(begin.c_str());
     for (const char* statement : tables)
         if (code == SQLITE_OK) code = database.run(statement);

@@ -96,15 +96,14 @@ Result<Window> loopWindow(const LoopWiring& wiring, LoopState state)
 }
 
 Result<std::vector<std::pair<LoopState, LoopState>>> statesNotToldApart(const LoopWiring& wiring,
-                                                                       double expandedUncertainty_ohm)
+                                                                        double expandedUncertainty_ohm)
 {
     if (auto sound = check(wiring); !sound) return passOn(sound);
     if (auto sound = checkNotNegative("expanded uncertainty", expandedUncertainty_ohm); !sound) return passOn(sound);
     std::vector<std::pair<LoopState, LoopState>> pairs;
     for (auto a = everyState.begin(); a != everyState.end(); ++a)
         for (auto b = a + 1; b != everyState.end(); ++b)
-            if (!toldApart(spanOf(wiring, *a), spanOf(wiring, *b), expandedUncertainty_ohm))
-                pairs.emplace_back(*a, *b);
+            if (!toldApart(spanOf(wiring, *a), spanOf(wiring, *b), expandedUncertainty_ohm)) pairs.emplace_back(*a, *b);
     return pairs;
 }
 

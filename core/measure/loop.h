@@ -55,6 +55,6 @@ Result<Window> loopWindow(const LoopWiring& wiring, LoopState state);
 /// On a closed loop without resistors a short reads as normal and a cut as alarm: such pairs are listed here.
 /// Errors: those of loopWindow.
 Result<std::vector<std::pair<LoopState, LoopState>>> statesNotToldApart(const LoopWiring& wiring,
-                                                                       double expandedUncertainty_ohm);
+                                                                        double expandedUncertainty_ohm);
 
 } // namespace proofwalk::measure

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The event codes alarm systems report with: the three digits of DC-05 and the two capitals of DC-04. The list is data,
-// event-codes.csv beside this file, each code with the basis on which we have it; which purposes of a zone a code fits is
-// common practice.
+// event-codes.csv beside this file, each code with the basis on which we have it; which purposes of a zone a code
+// fits is common practice.
 #pragma once
 
 #include "core/base/result.h"
@@ -34,7 +34,8 @@ public:
     /// signals.column-missing {wanted}; signals.code-form {found}; signals.code-twice {found}.
     static Result<ReportCodes> read(std::string_view bytes, const std::string& name);
 
-    /// The list in a data folder (base::dataFolder()): signals/event-codes.csv. Errors besides: those of base::readFile.
+    /// The list in a data folder (base::dataFolder()): signals/event-codes.csv. Errors besides: those of
+    /// base::readFile.
     static Result<ReportCodes> open(const std::filesystem::path& dataFolder);
 
     /// Error: signals.code-unknown {found}.

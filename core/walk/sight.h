@@ -39,8 +39,8 @@ private:
     std::map<std::string, std::vector<Since>> m_chains;
 };
 
-/// The events of each chain from 1 on without a gap, in an order in which whatever an event has seen comes before it, if
-/// it is among them; otherwise by stamp, then chain. What stands behind a gap of its own chain is left out.
+/// The events of each chain from 1 on without a gap, in an order in which whatever an event has seen comes before
+/// it, if it is among them; otherwise by stamp, then chain. What stands behind a gap of its own chain is left out.
 std::vector<journal::Event> inOrderSeen(std::vector<journal::Event> events);
 
 } // namespace proofwalk::walk

@@ -11,9 +11,9 @@ namespace {
 
 constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
                             "July",    "August",   "September", "October", "November", "December"};
-constexpr std::array small{"zero",    "one",     "two",       "three",    "four",     "five",    "six",
-                           "seven",   "eight",   "nine",      "ten",      "eleven",   "twelve",  "thirteen",
-                           "fourteen", "fifteen", "sixteen",  "seventeen", "eighteen", "nineteen"};
+constexpr std::array small{"zero",     "one",     "two",     "three",     "four",     "five",    "six",
+                           "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",  "thirteen",
+                           "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"};
 constexpr std::array tens{"twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"};
 
 } // namespace

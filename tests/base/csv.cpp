@@ -48,9 +48,13 @@ private slots:
         row("CR alone", "a,b\r1,2\r3,4\r", "h: [a] [b]; 2: [1] [2]; 3: [3] [4]");
         row("CR alone, in quotes", "a,b\r\"1\r1\",2\r3,4", "h: [a] [b]; 2: [1\r1] [2]; 4: [3] [4]");
         row("mixed ends", "a\r\n1\n2\r3", "h: [a]; 2: [1]; 3: [2]; 4: [3]");
-        row("byte order mark", "\xEF\xBB\xBF" "a,b\n1,2\n", "h: [a] [b]; 2: [1] [2]");
+        row("byte order mark",
+            "\xEF\xBB\xBF"
+            "a,b\n1,2\n",
+            "h: [a] [b]; 2: [1] [2]");
         row("empty lines keep the count", "\n\na,b\n\n1,2\n\n\n3,4", "h: [a] [b]; 5: [1] [2]; 8: [3] [4]");
-        row("an empty line in quotes is a cell's", "a,b\n\"1\n\n1\",2\n3,4\n", "h: [a] [b]; 2: [1\n\n1] [2]; 5: [3] [4]");
+        row("an empty line in quotes is a cell's", "a,b\n\"1\n\n1\",2\n3,4\n",
+            "h: [a] [b]; 2: [1\n\n1] [2]; 5: [3] [4]");
         row("a quoted empty cell is a row", "a\n\"\"\n1\n", "h: [a]; 2: []; 3: [1]");
         row("white space at a cell's ends", "a, b\n 1\t, 2 \n", "h: [a] [b]; 2: [1] [2]");
         row("white space in quotes stays", "a,b\n\" 1 \",2\n", "h: [a] [b]; 2: [ 1 ] [2]");
@@ -86,8 +90,15 @@ private slots:
         row("column without a name", "\na,,c\n", "t.csv:2 csv.column-unnamed");
         row("column of white space", "a,\" \"\n", "t.csv:1 csv.column-unnamed");
         row("NUL", QByteArray("a,b\n1,\0\n", 8), "t.csv:2 csv.nul");
-        row("Latin-1", "a,b\n1,2\nst\xFC" "ck,3\n", "t.csv:3 csv.utf8");
-        row("UTF-16", QByteArray("\xFF\xFE" "a\0,\0", 6), "t.csv:1 csv.nul");
+        row("Latin-1",
+            "a,b\n1,2\nst\xFC"
+            "ck,3\n",
+            "t.csv:3 csv.utf8");
+        row("UTF-16",
+            QByteArray("\xFF\xFE"
+                       "a\0,\0",
+                       6),
+            "t.csv:1 csv.nul");
         row("a surrogate in UTF-8", "a\n\xED\xA0\x80\n", "t.csv:2 csv.utf8");
     }
     void badInput()

@@ -28,7 +28,9 @@ private slots:
     {
         QTest::addColumn<QString>("text");
         QTest::addColumn<QString>("wanted");
-        const auto row = [](const char* text, const char* wanted) { QTest::newRow(text) << QString(text) << QString(wanted); };
+        const auto row = [](const char* text, const char* wanted) {
+            QTest::newRow(text) << QString(text) << QString(wanted);
+        };
         row("3.40", "340e-2");
         row("-12.50", "-1250e-2");
         row("0", "0e0");
@@ -39,8 +41,8 @@ private slots:
         row("999999.999999999", "999999999999999e-9");
         row("1000000000000000", "base.decimal-range");
         row("0.0000000001", "base.decimal-range");
-        for (const char* bad : {"", "-", ".", "-.", ".5", "-.5", "5.", "1.2.3", "1e3", "+1", "1,5", " 1", "1 ", "0x1f", "NaN",
-                                "inf", "--1", "1-", "1_000"})
+        for (const char* bad : {"", "-", ".", "-.", ".5", "-.5", "5.", "1.2.3", "1e3", "+1", "1,5", " 1", "1 ", "0x1f",
+                                "NaN", "inf", "--1", "1-", "1_000"})
             row(bad, "base.decimal-form");
         QTest::newRow("Arabic digits") << QString::fromUtf8("١٢") << QString("base.decimal-form");
         QTest::newRow("NUL") << QString(QChar(0)) << QString("base.decimal-form");
@@ -95,7 +97,8 @@ private slots:
         QCOMPARE(shown(base::multiply({0, 9}, {5, 9})), std::string("0e9"));
         QCOMPARE(shown(base::multiply({1, -9}, {1, -1})), std::string("base.decimal-range"));
         QCOMPARE(shown(base::multiply({1, 9}, {1, 9})), std::string("1000000000e9")); // 10^18
-        QCOMPARE(shown(base::multiply({999'999'999'999'999, 0}, {999'999'999'999'999, 0})), std::string("base.decimal-range"));
+        QCOMPARE(shown(base::multiply({999'999'999'999'999, 0}, {999'999'999'999'999, 0})),
+                 std::string("base.decimal-range"));
     }
     // The double nearest to what was typed, as the compiler itself reads it.
     void doubles()

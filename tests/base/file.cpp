@@ -33,7 +33,10 @@ class TestFile : public QObject {
 
 private:
     QTemporaryDir m_folder;
-    std::filesystem::path at(const char* name) const { return std::filesystem::path(m_folder.path().toStdString()) / name; }
+    std::filesystem::path at(const char* name) const
+    {
+        return std::filesystem::path(m_folder.path().toStdString()) / name;
+    }
 
 private slots:
     void writtenAndReadBack()
@@ -49,7 +52,8 @@ private slots:
     {
         QVERIFY(base::writeFile(at("secret"), "x", base::FileAccess::ownerOnly).has_value());
         const auto mode = std::filesystem::status(at("secret")).permissions();
-        QVERIFY((mode & (std::filesystem::perms::group_all | std::filesystem::perms::others_all)) == std::filesystem::perms::none);
+        QVERIFY((mode & (std::filesystem::perms::group_all | std::filesystem::perms::others_all))
+                == std::filesystem::perms::none);
     }
     void missing()
     {
@@ -73,7 +77,8 @@ private slots:
         QVERIFY(base::readFile(at("ten"), 10).has_value());
         const auto refused = base::readFile(at("ten"), 9);
         QCOMPARE(codeOf(refused), std::string("file.too-large"));
-        QVERIFY(refused.error().arguments == (std::vector<Argument>{{"bytes", std::int64_t{10}}, {"limit", std::int64_t{9}}}));
+        QVERIFY(refused.error().arguments
+                == (std::vector<Argument>{{"bytes", std::int64_t{10}}, {"limit", std::int64_t{9}}}));
     }
     void nowhereToWrite()
     {

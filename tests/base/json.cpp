@@ -65,7 +65,8 @@ private slots:
     // Sorting by UTF-16 (RFC 8785, 3.2.3) and by bytes agree for ASCII, which is why no other key is allowed.
     void keysBeyondAsciiAreRefused()
     {
-        QCOMPARE(codeOf(base::parseJson(vectors()["sorting"].toObject()["input"].toString().toStdString())), std::string("json.key"));
+        QCOMPARE(codeOf(base::parseJson(vectors()["sorting"].toObject()["input"].toString().toStdString())),
+                 std::string("json.key"));
         QCOMPARE(codeOf(base::parseJson("{\"a\\n\":1}")), std::string("json.key"));
         QCOMPARE(base::canonical(base::parseJson("{ \"b\":1, \"a\":2, \"B\":3, \"\":4, \"a-\":5, \"a0\":6 }").value()),
                  std::string("{\"\":4,\"B\":3,\"a\":2,\"a-\":5,\"a0\":6,\"b\":1}"));
@@ -123,7 +124,9 @@ private slots:
     {
         QTest::addColumn<QByteArray>("text");
         QTest::addColumn<QByteArray>("code");
-        const auto row = [](const char* name, QByteArray text, const char* code) { QTest::newRow(name) << text << QByteArray(code); };
+        const auto row = [](const char* name, QByteArray text, const char* code) {
+            QTest::newRow(name) << text << QByteArray(code);
+        };
         row("empty", "", "json.syntax");
         row("white space", "  \n", "json.syntax");
         row("NUL", QByteArray("{}\0", 3), "json.syntax");
@@ -208,15 +211,16 @@ private slots:
         if (!probe.waitForFinished() || probe.exitCode() != 0) QSKIP("node has no package canonicalize here");
         Json::Object object;
         for (int i = 0; i < 500; ++i)
-            object.emplace(QString::number(i * 7919 % 1000, 36).toStdString(),
-                           Json::Array{i - 250, i % 2 == 0, (QString(QChar(i)) + QString::fromUtf8("😀\\\"/")).toStdString()});
+            object.emplace(
+                QString::number(i * 7919 % 1000, 36).toStdString(),
+                Json::Array{i - 250, i % 2 == 0, (QString(QChar(i)) + QString::fromUtf8("😀\\\"/")).toStdString()});
         QProcess process;
         process.start(node, {"-e", script});
         // Written the other way round and with white space, so that there is something to canonicalize.
         QByteArray spread;
         for (auto member = object.rbegin(); member != object.rend(); ++member)
-            spread += (spread.isEmpty() ? "{ \"" : ",\n \"") + QByteArray::fromStdString(member->first) + "\" : "
-                + QByteArray::fromStdString(base::canonical(member->second));
+            spread += (spread.isEmpty() ? "{ \"" : ",\n \"") + QByteArray::fromStdString(member->first)
+                    + "\" : " + QByteArray::fromStdString(base::canonical(member->second));
         process.write(spread + "}");
         process.closeWriteChannel();
         QVERIFY(process.waitForFinished());

@@ -13,15 +13,17 @@ private slots:
     void wellFormedUtf8()
     {
         // RFC 3629, section 7: "A<not identical to><alpha>.", Korean, Japanese, and beyond the basic plane.
-        for (const char* good : {"", "plain", "\x41\xE2\x89\xA2\xCE\x91\x2E", "\xED\x95\x9C\xEA\xB5\xAD\xEC\x96\xB4",
-                                 "\xE6\x97\xA5\xE6\x9C\xAC\xE8\xAA\x9E", "\xEF\xBB\xBF\xF0\xA3\x8E\xB4", "\xF4\x8F\xBF\xBF"})
+        for (const char* good :
+             {"", "plain", "\x41\xE2\x89\xA2\xCE\x91\x2E", "\xED\x95\x9C\xEA\xB5\xAD\xEC\x96\xB4",
+              "\xE6\x97\xA5\xE6\x9C\xAC\xE8\xAA\x9E", "\xEF\xBB\xBF\xF0\xA3\x8E\xB4", "\xF4\x8F\xBF\xBF"})
             QVERIFY2(base::isUtf8(good), good);
         QVERIFY(base::isUtf8(std::string_view("\0", 1)));
     }
     void illFormedUtf8()
     {
-        for (const char* bad : {"\x80", "\xC0\xAF", "\xC1\xBF", "\xE0\x80\xAF", "\xED\xA0\x80", "\xED\xBF\xBF", "\xF0\x80\x80\xAF",
-                                "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xFE", "\xFF", "\xC3", "\xE2\x82", "a\xC3 b", "\xC3\xA9\x80"})
+        for (const char* bad :
+             {"\x80", "\xC0\xAF", "\xC1\xBF", "\xE0\x80\xAF", "\xED\xA0\x80", "\xED\xBF\xBF", "\xF0\x80\x80\xAF",
+              "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xFE", "\xFF", "\xC3", "\xE2\x82", "a\xC3 b", "\xC3\xA9\x80"})
             QVERIFY(!base::isUtf8(bad));
     }
     void nearest()
@@ -34,7 +36,8 @@ private slots:
         // Of equals the first: each differs in one letter.
         QCOMPARE(base::nearestWord("cat", std::vector<std::string>{"bat", "hat"}), std::string("bat"));
         // kitten -> sitting is 3 (the textbook's case), kitten -> kit is 3, kitten -> mitten is 1.
-        QCOMPARE(base::nearestWord("kitten", std::vector<std::string>{"sitting", "mitten", "kit"}), std::string("mitten"));
+        QCOMPARE(base::nearestWord("kitten", std::vector<std::string>{"sitting", "mitten", "kit"}),
+                 std::string("mitten"));
         QCOMPARE(base::nearestWord("", std::vector<std::string>{"abc", "d"}), std::string("d"));
     }
     void splitting()

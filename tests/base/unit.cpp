@@ -57,10 +57,12 @@ private slots:
     }
     void badInput()
     {
-        for (const char* bad : {"", "3.40", "3.40kOhm", "kOhm"}) QCOMPARE(codeOf(base::parseQuantity(bad)), std::string("base.quantity-form"));
+        for (const char* bad : {"", "3.40", "3.40kOhm", "kOhm"})
+            QCOMPARE(codeOf(base::parseQuantity(bad)), std::string("base.quantity-form"));
         for (const char* bad : {"3.40 ", "3.40  kOhm", "3.40 kohm", "3.40 kOhm ", "3 V V"})
             QCOMPARE(codeOf(base::parseQuantity(bad)), std::string("base.unit-unknown"));
-        for (const char* bad : {" V", "3,4 V", "1e3 V", "x V"}) QCOMPARE(codeOf(base::parseQuantity(bad)), std::string("base.decimal-form"));
+        for (const char* bad : {" V", "3,4 V", "1e3 V", "x V"})
+            QCOMPARE(codeOf(base::parseQuantity(bad)), std::string("base.decimal-form"));
         QCOMPARE(codeOf(base::parseQuantity("1000000000000000 V")), std::string("base.decimal-range"));
         const auto unknown = base::parseQuantity("3.40 kohm");
         QVERIFY(unknown.error().arguments

@@ -114,7 +114,8 @@ void Damage::schemaEntriesThatDoNotBelong_data()
     QTest::newRow("an index") << "CREATE INDEX i ON events(text)";
     QTest::newRow("a virtual table") << "CREATE VIRTUAL TABLE v USING fts5(x)";
     QTest::newRow("statistics") << "ANALYZE";
-    QTest::newRow("a view in a table's place") << "DROP TABLE contents; CREATE VIEW contents AS SELECT '' AS hash, x'' AS bytes";
+    QTest::newRow("a view in a table's place")
+        << "DROP TABLE contents; CREATE VIEW contents AS SELECT '' AS hash, x'' AS bytes";
     QTest::newRow("a table less") << "DROP TABLE photographs";
     QTest::newRow("a table of another form") << "DROP TABLE private; CREATE TABLE private(commitment, salt, value)";
     QTest::newRow("a column more") << "ALTER TABLE events ADD COLUMN note TEXT";
@@ -176,9 +177,11 @@ void Damage::bytesInPlaceOfText()
     const fs::path file = shop.job(2);
     const std::string sql = withSqlite(file, "SELECT sql FROM sqlite_schema WHERE name = 'events'").at(0);
     const auto done = withSqlite(
-        file, "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, ' STRICT', '') WHERE name = 'events'; "
-              "PRAGMA writable_schema = RESET; UPDATE events SET chain = CAST(chain AS BLOB), text = 7 WHERE n = 2; "
-              "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = '" + sql + "' WHERE name = 'events'");
+        file,
+        "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, ' STRICT', '') WHERE name = 'events'; "
+        "PRAGMA writable_schema = RESET; UPDATE events SET chain = CAST(chain AS BLOB), text = 7 WHERE n = 2; "
+        "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = '"
+            + sql + "' WHERE name = 'events'");
     QVERIFY2(done.empty(), done.empty() ? "" : done.back().c_str());
     REFUSED(file, "journal.damaged");
 }
@@ -222,8 +225,8 @@ void Damage::readOnlyFolder()
     });
     if (read == -1) QSKIP("cannot become an ordinary user here");
     const int open = asNobody([&] { return codeOf(Journal::open(file, key)) == "journal.read-only" ? 0 : 1; });
-    const int create
-        = asNobody([&] { return codeOf(Journal::create(shop.path("locked/b.walk"), key)) == "journal.unwritable" ? 0 : 1; });
+    const int create = asNobody(
+        [&] { return codeOf(Journal::create(shop.path("locked/b.walk"), key)) == "journal.unwritable" ? 0 : 1; });
     fs::permissions(shop.path("locked"), fs::perms(0700));
     QCOMPARE(read, 0);
     QCOMPARE(open, 0);
@@ -264,7 +267,8 @@ void Damage::aCrashIsReadWithoutHarm()
         auto journal = Journal::open(shop.job(1), shop.key());
         VERIFY_GOOD(journal);
         VERIFY_GOOD(journal->append({note(9)}, clockAt(9)));
-        for (const char* ending : {"", "-wal"}) fs::copy_file(shop.path("job.walk").string() + ending, file.string() + ending);
+        for (const char* ending : {"", "-wal"})
+            fs::copy_file(shop.path("job.walk").string() + ending, file.string() + ending);
     }
     const std::string before = bytesOf(file), log = bytesOf(file.string() + "-wal");
     for (int i = 0; i < 2; ++i) {

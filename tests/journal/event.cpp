@@ -13,8 +13,9 @@ const std::string job(32, 'a'), chain(32, 'b'), other(32, 'c'), hash(64, 'd'), p
 
 /// Written by hand after RFC 8785: members in the order of their keys, no space, least escaping.
 const std::string written = R"({"alg":"sha256","body":{"price":12,"words":["\"ä\u001b\n€",true]},"chain":")" + chain
-    + R"(","job":")" + job + R"(","kind":"note","n":7,"offset_min":-90,"prev":")" + prev + R"(","seen":[[")" + other
-    + R"(",3,")" + hash + R"("]],"stamp":[1795597200250,2],"utc":"2026-11-25T09:00:00.250Z","v":1})";
+                          + R"(","job":")" + job + R"(","kind":"note","n":7,"offset_min":-90,"prev":")" + prev
+                          + R"(","seen":[[")" + other + R"(",3,")" + hash
+                          + R"("]],"stamp":[1795597200250,2],"utc":"2026-11-25T09:00:00.250Z","v":1})";
 
 Event sample()
 {

@@ -25,7 +25,8 @@ QStringList blocks(const QString& mark)
 {
     QStringList found;
     const QRegularExpression fenced("^```" + mark + "\\n(.*?)^```$",
-                                    QRegularExpression::MultilineOption | QRegularExpression::DotMatchesEverythingOption);
+                                    QRegularExpression::MultilineOption
+                                        | QRegularExpression::DotMatchesEverythingOption);
     for (auto it = fenced.globalMatch(page()); it.hasNext();) found << it.next().captured(1);
     return found;
 }

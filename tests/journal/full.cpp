@@ -71,7 +71,8 @@ void FullDisk::fillsUp()
         // Again and again, and a group: always told, never half done.
         for (int i = 0; i < 5; ++i)
             QCOMPARE(codeOf(journal->append({note(1), draft("note", base::Json::Object{{"words", words}}), note(2)},
-                                            clockAt(2000))), std::string("journal.full"));
+                                            clockAt(2000))),
+                     std::string("journal.full"));
         auto reread = Journal::read(on("job.walk"));
         VERIFY_GOOD(reread);
         QCOMPARE(reread->events.size(), acknowledged.size());
@@ -103,7 +104,8 @@ void FullDisk::noRoomToOpen()
     const auto before = base::readFile(on("job.walk"));
     std::FILE* ballast = std::fopen(on("ballast").c_str(), "wb");
     const std::string block(1000, 'x');
-    while (std::fwrite(block.data(), 1, block.size(), ballast) == block.size() && std::fflush(ballast) == 0) {}
+    while (std::fwrite(block.data(), 1, block.size(), ballast) == block.size() && std::fflush(ballast) == 0) {
+    }
     std::fclose(ballast);
     auto refused = Journal::open(on("job.walk"), m_shop.key());
     QVERIFY2(codeOf(refused) == "journal.full", qPrintable(told(refused)));

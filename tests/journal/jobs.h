@@ -12,10 +12,7 @@
 namespace proofwalk::journal {
 
 /// 2026-11-25T09:00:00Z, at one hour east, and some minutes later.
-inline base::WallClock clockAt(int minutes)
-{
-    return {1'795'597'200'000 + minutes * 60'000LL, 60};
-}
+inline base::WallClock clockAt(int minutes) { return {1'795'597'200'000 + minutes * 60'000LL, 60}; }
 
 inline Draft draft(const std::string& kind, base::Json body = base::Json::Object{})
 {
@@ -58,7 +55,7 @@ inline QString told(const Error& error)
     QString text = QString::fromStdString(error.code + " at " + error.where);
     for (const auto& [name, value] : error.arguments)
         text += QString::fromStdString(" " + name + "=")
-            + (value.index() == 0 ? QString::fromStdString(std::get<0>(value)) : QString::number(std::get<1>(value)));
+              + (value.index() == 0 ? QString::fromStdString(std::get<0>(value)) : QString::number(std::get<1>(value)));
     return text;
 }
 

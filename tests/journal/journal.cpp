@@ -130,8 +130,7 @@ void JournalFile::tiesAreCounted()
     VERIFY_GOOD(journal);
     auto events = journal->append({draft("start"), note(1), note(2)}, clockAt(0));
     VERIFY_GOOD(events);
-    for (int i = 0; i < 3; ++i)
-        QCOMPARE((*events)[static_cast<std::size_t>(i)].stamp, (Stamp{clockAt(0).utc_ms, i}));
+    for (int i = 0; i < 3; ++i) QCOMPARE((*events)[static_cast<std::size_t>(i)].stamp, (Stamp{clockAt(0).utc_ms, i}));
 }
 
 void JournalFile::startComesFirstAndOnce()
@@ -187,7 +186,7 @@ void JournalFile::ownerOnly()
     VERIFY_GOOD(journal);
     int files = 0;
     for (const char* name : {"a.walk", "a.walk-wal", "a.walk-shm"}) {
-        struct stat facts {};
+        struct stat facts{};
         QCOMPARE(::stat(shop.path(name).c_str(), &facts), 0);
         QCOMPARE(facts.st_mode & 07777U, 0600U);
         ++files;
@@ -208,8 +207,8 @@ void JournalFile::aSecondIsTold()
 
         // And in another process, which is what matters.
         QProcess other;
-        other.start(PROOFWALK_APPENDER, {QString::fromStdString(file.string()),
-                                         QString::fromStdString(shop.path("keys").string()), "1"});
+        other.start(PROOFWALK_APPENDER,
+                    {QString::fromStdString(file.string()), QString::fromStdString(shop.path("keys").string()), "1"});
         QVERIFY(other.waitForFinished());
         QCOMPARE(other.exitCode(), 2);
         QCOMPARE(other.readAllStandardError(), QByteArray("journal.in-use\n"));

@@ -104,7 +104,8 @@ void Killed::everyAcknowledgedNumberIsThere()
         QVERIFY2(soundness.sound(), soundness.sound() ? "" : qPrintable(told(soundness.problems.front())));
         if (run.acknowledged == 0) continue; // it was killed before it had begun
         const long there = lastNumber(*record, newestChain(*record));
-        QVERIFY2(there >= run.acknowledged, qPrintable(QString("acknowledged %1, there %2").arg(run.acknowledged).arg(there)));
+        QVERIFY2(there >= run.acknowledged,
+                 qPrintable(QString("acknowledged %1, there %2").arg(run.acknowledged).arg(there)));
         QVERIFY(there <= run.acknowledged + 1); // one more may have been committed and not yet told
         all += run.acknowledged;
         ++inTheMidst;

@@ -105,12 +105,14 @@ void Lines::malformed_data()
     row("content in half hex", 5, R"({"content":")" + hash + R"(","hex":"fff"})", "record.line");
     row("content under no hash", 5, R"({"content":"x","text":""})", "record.line");
     row("private without a salt", 7, R"({"commitment":")" + hash + R"(","value":""})", "record.line");
-    row("private with a number", 7, R"({"commitment":")" + hash + R"(","salt":")" + id + R"(","value":1})", "record.line");
+    row("private with a number", 7, R"({"commitment":")" + hash + R"(","salt":")" + id + R"(","value":1})",
+        "record.line");
     row("private with more", 7, R"({"commitment":")" + hash + R"(","salt":")" + id + R"(","value":"","w":1})",
         "record.line");
     row("event with less", 9, R"({"alg":"sha256"})", "event.missing");
     row("event of another algorithm", 9, R"({"alg":"md5"})", "event.alg");
-    row("head without a number", 13, R"({"chain":")" + id + R"(","hash":")" + hash + R"(","signature":"ff"})", "record.line");
+    row("head without a number", 13, R"({"chain":")" + id + R"(","hash":")" + hash + R"(","signature":"ff"})",
+        "record.line");
     row("head without a signature", 13, R"({"chain":")" + id + R"(","hash":")" + hash + R"(","n":1,"signature":""})",
         "record.line");
     row("a kind of line unknown", 9, R"({"zebra":1})", "record.line");

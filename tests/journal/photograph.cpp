@@ -138,8 +138,8 @@ char colourAt(const QImage& image, int x, int y)
 QString cornersOf(const QImage& image)
 {
     const int right = image.width() - 5, low = image.height() - 5;
-    return QString::fromStdString({colourAt(image, 4, 4), colourAt(image, right, 4), colourAt(image, 4, low),
-                                   colourAt(image, right, low)});
+    return QString::fromStdString(
+        {colourAt(image, 4, 4), colourAt(image, right, 4), colourAt(image, 4, low), colourAt(image, right, low)});
 }
 
 /// Markers of a JPEG up to its first scan (ITU-T T.81, B.1.1.4: FF, code, length that counts itself).

@@ -50,8 +50,9 @@ public:
     /// The text of an event with something put in another's place.
     std::string changed(const std::string& chain, int n, const std::string& from, const std::string& to) const
     {
-        QString text = QString::fromStdString(withSqlite(file, "SELECT text FROM events WHERE chain = '" + chain
-                                                                   + "' AND n = " + std::to_string(n)).at(0));
+        QString text = QString::fromStdString(
+            withSqlite(file, "SELECT text FROM events WHERE chain = '" + chain + "' AND n = " + std::to_string(n))
+                .at(0));
         if (text.count(QString::fromStdString(from)) != 1) qFatal("nothing to change");
         return text.replace(QString::fromStdString(from), QString::fromStdString(to)).toStdString();
     }
@@ -191,8 +192,8 @@ void Tamper::theWholeChainRecomputed()
 void Tamper::recomputedWithAnotherKey()
 {
     const Scene scene;
-    const std::string hash
-        = scene.relink(scene.second, 2, scene.changed(scene.second, 2, "\"number\":6", "\"number\":7"), 4);
+    const std::string hash =
+        scene.relink(scene.second, 2, scene.changed(scene.second, 2, "\"number\":6", "\"number\":7"), 4);
     const auto mine = scene.shop.key("attacker");
     const Head head{scene.second, 4, hash};
     auto signature = mine->sign(headText(scene.record().job, head));
@@ -209,8 +210,8 @@ void Tamper::recomputedByTheKeysHolder()
 {
     const Scene scene;
     const Record before = scene.record();
-    const std::string hash
-        = scene.relink(scene.second, 2, scene.changed(scene.second, 2, "\"number\":6", "\"number\":7"), 4);
+    const std::string hash =
+        scene.relink(scene.second, 2, scene.changed(scene.second, 2, "\"number\":6", "\"number\":7"), 4);
     auto signature = scene.shop.key("other keys")->sign(headText(before.job, {scene.second, 4, hash}));
     VERIFY_GOOD(signature);
     scene.attack("UPDATE heads SET hash = '" + hash + "', signature = '" + base::toHex(*signature) + "' WHERE chain = '"
@@ -249,8 +250,8 @@ void Tamper::anEventAdded()
     auto event = readEvent(scene.changed(scene.second, 4, "\"number\":8", "\"number\":9"));
     VERIFY_GOOD(event);
     const auto added = [&](int n) {
-        event->prev = event->hash = withSqlite(scene.file, "SELECT hash FROM events WHERE chain = '" + scene.second
-                                                               + "' AND n = 4").at(0);
+        event->prev = event->hash =
+            withSqlite(scene.file, "SELECT hash FROM events WHERE chain = '" + scene.second + "' AND n = 4").at(0);
         event->n = n;
         event->stamp.ms += 1000;
         const std::string text = canonicalText(*event);
@@ -281,7 +282,8 @@ void Tamper::sameNumberTwice()
 {
     const Scene scene;
     const std::string text = scene.changed(scene.first, 4, "\"number\":3", "\"number\":4");
-    scene.attack("INSERT INTO events VALUES ('" + base::sha256Hex(text) + "', '" + scene.first + "', 4, '" + text + "')");
+    scene.attack("INSERT INTO events VALUES ('" + base::sha256Hex(text) + "', '" + scene.first + "', 4, '" + text
+                 + "')");
     const Soundness soundness = checkRecord(scene.record());
     NAMED(soundness, "record.fork", "chain " + scene.first + ", event 4");
     QCOMPARE(soundness.problems.size(), 1U);
@@ -305,7 +307,8 @@ void Tamper::aChainAddedUnsigned()
     event.kind = "open";
     event.body = base::Json::Object{{"key", base::toHex(scene.shop.key("attacker")->publicKeyDer())}};
     const std::string text = canonicalText(event);
-    scene.attack("INSERT INTO events VALUES ('" + base::sha256Hex(text) + "', '" + event.chain + "', 1, '" + text + "')");
+    scene.attack("INSERT INTO events VALUES ('" + base::sha256Hex(text) + "', '" + event.chain + "', 1, '" + text
+                 + "')");
     const Soundness soundness = checkRecord(scene.record());
     NAMED(soundness, "record.no-head", "chain " + event.chain);
     QCOMPARE(soundness.problems.size(), 1U);
@@ -316,7 +319,8 @@ void Tamper::aChainFromAnotherJob()
     const Scene scene, another;
     const auto rows = [&](const std::string& table) {
         return withSqlite(another.file, "SELECT group_concat(quote(hash) || ',' || quote(chain) || ',' || n || ',' || "
-                                        "quote(text), '),(') FROM " + table);
+                                        "quote(text), '),(') FROM "
+                                            + table);
     };
     scene.attack("INSERT INTO events VALUES (" + rows("events").at(0) + ")");
     const Soundness soundness = checkRecord(scene.record());
@@ -340,16 +344,17 @@ void Tamper::aChainAddedByAStrangersKey()
     }
     const Record record = scene.record();
     QVERIFY(checkRecord(record).sound());
-    QCOMPARE(std::ranges::count_if(record.events, [&](const Event& event) {
-                 return event.body.text("key") == base::toHex(stranger->publicKeyDer());
-             }), 1);
+    QCOMPARE(std::ranges::count_if(
+                 record.events,
+                 [&](const Event& event) { return event.body.text("key") == base::toHex(stranger->publicKeyDer()); }),
+             1);
 }
 
 void Tamper::aChainDroppedThatWasSeen()
 {
     const Scene scene;
-    scene.attack("DELETE FROM heads WHERE chain = '" + scene.first + "'; DELETE FROM events WHERE chain = '" + scene.first
-                 + "'");
+    scene.attack("DELETE FROM heads WHERE chain = '" + scene.first + "'; DELETE FROM events WHERE chain = '"
+                 + scene.first + "'");
     const Soundness soundness = checkRecord(scene.record());
     NAMED(soundness, "record.seen-missing", "chain " + scene.second + ", event 1");
     QVERIFY(listed(soundness).contains("record.no-start"));

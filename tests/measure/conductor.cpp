@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The shipped table and damaged ones. Sources of figures stand in the table itself; its numbers are held against
 // printed ones in tests/reference/cable.cpp.
-#include "core/base/file.h"
 #include "core/measure/conductor.h"
+#include "core/base/file.h"
 
 #include <QtTest>
 

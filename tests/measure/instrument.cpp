@@ -42,10 +42,7 @@ private slots:
         QCOMPARE(uncertainty("2 min", {{}, 0, quantity("60 s")}), std::string("1.3")); // sqrt(5 / 3) = 1.29
     }
     // a = 85.76, d = 1: U = sqrt((4 x 7354.8 + 1) / 3) = 99.03: three digits when rounded up, so 100.
-    void roundingUpIntoTheNextDecade()
-    {
-        QCOMPARE(uncertainty("8576 Ohm", {decimal("1"), 0, {}}), std::string("100"));
-    }
+    void roundingUpIntoTheNextDecade() { QCOMPARE(uncertainty("8576 Ohm", {decimal("1"), 0, {}}), std::string("100")); }
     void negativeReadingsCountByTheirSize()
     {
         QCOMPARE(uncertainty("-27.14 V", {decimal("0.8"), 3, {}}), uncertainty("27.14 V", {decimal("0.8"), 3, {}}));

@@ -19,7 +19,8 @@ private slots:
         const auto conductor = measure::conductorByName("1.5 mm2").value();
         QCOMPARE(conductor.resistance_ohm_per_km, v.in("r"));
         QVERIFY(conductor.isMaximum);
-        QVERIFY(v.agrees("loop_ohm", measure::pairResistance_ohm(measure::ConductorRun{conductor, v.in("L"), 20}).value()));
+        QVERIFY(
+            v.agrees("loop_ohm", measure::pairResistance_ohm(measure::ConductorRun{conductor, v.in("L"), 20}).value()));
     }
     void warmerCable()
     {

@@ -66,7 +66,8 @@ private slots:
         QCOMPARE(v.out("au_u"), 15.7);
         QFETCH(QString, value);
         QFETCH(int, verdict);
-        const auto judged = measure::judge(decimal(qPrintable(value)), decimal("0.6"), {decimal("12.5"), decimal("16.3")});
+        const auto judged =
+            measure::judge(decimal(qPrintable(value)), decimal("0.6"), {decimal("12.5"), decimal("16.3")});
         QCOMPARE(static_cast<int>(judged.value()), verdict);
     }
 
@@ -88,7 +89,8 @@ private slots:
         QVERIFY(v.out("U") > 29 && v.out("U") < 30);
         const auto u = measure::expandedUncertainty(base::parseQuantity("4723 Ohm").value(), {decimal("0.5"), 2, {}});
         QVERIFY(base::compare(u.value(), decimal("30")) == 0);
-        const auto kilo = measure::expandedUncertainty(base::parseQuantity("4.723 kOhm").value(), {decimal("0.5"), 2, {}});
+        const auto kilo =
+            measure::expandedUncertainty(base::parseQuantity("4.723 kOhm").value(), {decimal("0.5"), 2, {}});
         QCOMPARE(base::toText(kilo.value()), std::string("0.030"));
     }
     void multimeterVoltage()

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Source: IEC 60063:2015, Tables 1 and 2, as kept in preferred-values.csv with the basis of each row (E12 and E24 from
 // memory; E96 recomputed with a general tool by the standard's rule). Nothing there was made by the code under test.
+#include "core/measure/eseries.h"
 #include "core/base/csv.h"
 #include "core/base/file.h"
-#include "core/measure/eseries.h"
 
 #include <QtTest>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Source: Ohm's law on the loop's network; each case beside its vector in measure-vectors.json. Tolerance 1e-9.
-#include "core/measure/cable.h"
 #include "core/measure/loop.h"
+#include "core/measure/cable.h"
 #include "tests/reference/vectors.h"
 
 using namespace proofwalk;
@@ -28,20 +28,26 @@ private slots:
     void endOfLineResistorAlone()
     {
         const Vector v("loop-01");
-        const double cable = measure::pairResistance_ohm(measure::ConductorRun{
-            measure::conductorByName("AWG 24").value(), v.in("L"), 20}).value();
+        const double cable = measure::pairResistance_ohm(
+                                 measure::ConductorRun{measure::conductorByName("AWG 24").value(), v.in("L"), 20})
+                                 .value();
         QVERIFY(v.agrees("cable", cable));
-        const auto window = measure::loopWindow({.resistors = 1, .eol_ohm = v.in("reol"),
-                                                 .tolerance_pct = 100 * v.in("tol"), .cable_ohm_max = cable},
-                                                LoopState::closed).value();
+        const auto window =
+            measure::loopWindow(
+                {.resistors = 1, .eol_ohm = v.in("reol"), .tolerance_pct = 100 * v.in("tol"), .cable_ohm_max = cable},
+                LoopState::closed)
+                .value();
         QVERIFY(v.agrees("hi", *window.upper_ohm));
         QVERIFY(v.agrees("lo", *window.lower_ohm + cable));
     }
     void twoResistors()
     {
         const Vector v("loop-02");
-        const measure::LoopWiring wiring{.resistors = 2, .eol_ohm = v.in("r1"), .alarm_ohm = v.in("r2"),
-                                         .tolerance_pct = 100 * v.in("tol"), .cable_ohm_max = v.in("cmax")};
+        const measure::LoopWiring wiring{.resistors = 2,
+                                         .eol_ohm = v.in("r1"),
+                                         .alarm_ohm = v.in("r2"),
+                                         .tolerance_pct = 100 * v.in("tol"),
+                                         .cable_ohm_max = v.in("cmax")};
         const auto closed = measure::loopWindow(wiring, LoopState::closed).value();
         const auto alarm = measure::loopWindow(wiring, LoopState::alarm).value();
         QVERIFY(v.agrees("normal_lo", *closed.lower_ohm));
@@ -56,8 +62,8 @@ private slots:
     void statesThatCannotBeToldApart()
     {
         const Vector v("loop-03");
-        measure::LoopWiring wiring{.resistors = 2, .eol_ohm = v.in("r1"), .alarm_ohm = v.in("r2"),
-                                   .tolerance_pct = 100 * v.in("tol")};
+        measure::LoopWiring wiring{
+            .resistors = 2, .eol_ohm = v.in("r1"), .alarm_ohm = v.in("r2"), .tolerance_pct = 100 * v.in("tol")};
         QVERIFY(v.agrees("normal_hi", *measure::loopWindow(wiring, LoopState::closed).value().upper_ohm));
         QVERIFY(v.agrees("alarm_lo", *measure::loopWindow(wiring, LoopState::alarm).value().lower_ohm));
         const std::vector pair{std::pair{LoopState::closed, LoopState::alarm}};
@@ -70,8 +76,12 @@ private slots:
     void fireStyle()
     {
         const Vector v("loop-10");
-        const measure::LoopWiring wiring{.resistors = 2, .fireStyle = true, .restClosed = false,
-                                         .eol_ohm = v.in("reol"), .alarm_ohm = v.in("ra"), .cable_ohm_max = v.in("c")};
+        const measure::LoopWiring wiring{.resistors = 2,
+                                         .fireStyle = true,
+                                         .restClosed = false,
+                                         .eol_ohm = v.in("reol"),
+                                         .alarm_ohm = v.in("ra"),
+                                         .cable_ohm_max = v.in("c")};
         QVERIFY(v.agrees("normal", *measure::loopWindow(wiring, LoopState::closed).value().upper_ohm));
         QVERIFY(v.agrees("alarm", *measure::loopWindow(wiring, LoopState::alarm).value().upper_ohm));
         QVERIFY(v.agrees("short", *measure::loopWindow(wiring, LoopState::shorted).value().upper_ohm));

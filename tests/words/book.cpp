@@ -22,7 +22,8 @@ public:
     {
         const auto book = Book::open(path());
         if (book) return "";
-        const std::string where = book.error().where.substr(std::min(path().string().size() + 1, book.error().where.size()));
+        const std::string where =
+            book.error().where.substr(std::min(path().string().size() + 1, book.error().where.size()));
         return where + " " + book.error().code;
     }
 
@@ -54,9 +55,10 @@ class TestBook : public QObject {
 private slots:
     void whereWhatRemedy()
     {
-        const Error error{"plan.cell",
-                          "zones.csv:14, column cable_m",
-                          {{"found", std::string("12,5")}, {"unit", std::string("metres")}, {"example", std::string("12.5")}}};
+        const Error error{
+            "plan.cell",
+            "zones.csv:14, column cable_m",
+            {{"found", std::string("12,5")}, {"unit", std::string("metres")}, {"example", std::string("12.5")}}};
         QCOMPARE(sampleBook().sentence(error),
                  std::string("zones.csv:14, column cable_m: \"12,5\" is not a number of metres. Write 12.5."));
     }
@@ -96,19 +98,24 @@ private slots:
         QTest::addColumn<QByteArray>("bytes");
         QTest::addColumn<QByteArray>("refusal");
         QTest::newRow("no TOML") << QByteArray("[errors\n") << QByteArray("a.toml:1 words.syntax");
-        QTest::newRow("bad UTF-8") << QByteArray("[errors]\n\"a.b\" = \"\xff\"\n") << QByteArray("a.toml:2 words.syntax");
+        QTest::newRow("bad UTF-8") << QByteArray("[errors]\n\"a.b\" = \"\xff\"\n")
+                                   << QByteArray("a.toml:2 words.syntax");
         QTest::newRow("key twice") << QByteArray("[phrases]\n\"a.b\" = \"x\"\n\"a.b\" = \"y\"\n")
                                    << QByteArray("a.toml:3 words.syntax");
-        QTest::newRow("error and phrase") << QByteArray("[errors]\n\"a.b\" = {what=\"x\"}\n[phrases]\n\"a.b\" = \"y\"\n")
-                                          << QByteArray("a.toml:4 words.twice");
-        QTest::newRow("unknown table") << QByteArray("[prases]\n\"a.b\" = 'x'\n") << QByteArray("a.toml:2 words.unknown");
+        QTest::newRow("error and phrase")
+            << QByteArray("[errors]\n\"a.b\" = {what=\"x\"}\n[phrases]\n\"a.b\" = \"y\"\n")
+            << QByteArray("a.toml:4 words.twice");
+        QTest::newRow("unknown table") << QByteArray("[prases]\n\"a.b\" = 'x'\n")
+                                       << QByteArray("a.toml:2 words.unknown");
         QTest::newRow("empty table") << QByteArray("[prases]\n") << QByteArray("a.toml:1 words.syntax");
         QTest::newRow("unknown part") << QByteArray("[errors]\n\"a.b\" = {what=\"x\", remdy=\"y\"}\n")
                                       << QByteArray("a.toml:2 words.unknown");
-        QTest::newRow("no what") << QByteArray("[errors]\n\"a.b\" = {remedy=\"y\"}\n") << QByteArray("a.toml:2 words.syntax");
+        QTest::newRow("no what") << QByteArray("[errors]\n\"a.b\" = {remedy=\"y\"}\n")
+                                 << QByteArray("a.toml:2 words.syntax");
         QTest::newRow("a number") << QByteArray("[phrases]\n\"a.b\" = 3\n") << QByteArray("a.toml:2 words.syntax");
         QTest::newRow("no table") << QByteArray("errors = 3\n") << QByteArray("a.toml:1 words.syntax");
-        QTest::newRow("no error table") << QByteArray("[errors]\n\"a.b\" = \"x\"\n") << QByteArray("a.toml:2 words.syntax");
+        QTest::newRow("no error table") << QByteArray("[errors]\n\"a.b\" = \"x\"\n")
+                                        << QByteArray("a.toml:2 words.syntax");
     }
     void damagedFiles()
     {
@@ -142,7 +149,8 @@ private slots:
 
     void dates()
     {
-        QCOMPARE(words::longDate(base::parseTime("2026-11-25T10:02:00+01:00").value()), std::string("25 November 2026"));
+        QCOMPARE(words::longDate(base::parseTime("2026-11-25T10:02:00+01:00").value()),
+                 std::string("25 November 2026"));
         // At half past midnight in one zone it is still yesterday in another: the place's date counts.
         QCOMPARE(words::longDate(base::parseTime("2026-12-01T00:30:00+01:00").value()), std::string("1 December 2026"));
         QCOMPARE(words::longDate(base::parseTime("2026-11-30T23:30:00Z").value()), std::string("30 November 2026"));

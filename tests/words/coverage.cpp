@@ -68,7 +68,8 @@ std::vector<Use> everyUse(const std::map<std::string, std::string>& texts)
     for (const auto& [name, text] : texts)
         for (Use& use : usesIn(text, name, anyCall)) {
             const auto same = [&](const Use& other) { return other.place == use.place && other.code == use.code; };
-            if (subjects.contains(subjectOf(use.code)) && std::ranges::none_of(uses, same)) uses.push_back(std::move(use));
+            if (subjects.contains(subjectOf(use.code)) && std::ranges::none_of(uses, same))
+                uses.push_back(std::move(use));
         }
     return uses;
 }
@@ -89,9 +90,10 @@ class Coverage : public QObject {
 private slots:
     void theSearchFindsWhatItShould()
     {
-        const auto found = everyUse({{"t", "return failure(\"plan.a-b\", x);\n"
-                                           "failure(\n    \"walk.c\", y); Error{\"csv.d\", z}\n"
-                                           "bad(late ? \"plan.e\" : \"plan.f\"); open(\"plan.csv\"); f(\"other.g\");\n"}});
+        const auto found =
+            everyUse({{"t", "return failure(\"plan.a-b\", x);\n"
+                            "failure(\n    \"walk.c\", y); Error{\"csv.d\", z}\n"
+                            "bad(late ? \"plan.e\" : \"plan.f\"); open(\"plan.csv\"); f(\"other.g\");\n"}});
         std::string all;
         for (const Use& use : found) all += use.place + " " + use.code + ";";
         QCOMPARE(all, std::string("t:1 plan.a-b;t:3 walk.c;t:3 csv.d;t:4 plan.e;t:4 plan.f;"));
@@ -130,7 +132,8 @@ private slots:
             const std::string sentence = book.sentence({code, "w", {}});
             for (auto match = std::sregex_iterator(sentence.begin(), sentence.end(), braces);
                  match != std::sregex_iterator(); ++match)
-                QVERIFY2(all.find('"' + match->str(1) + '"') != std::string::npos, (code + " " + match->str(0)).c_str());
+                QVERIFY2(all.find('"' + match->str(1) + '"') != std::string::npos,
+                         (code + " " + match->str(0)).c_str());
         }
     }
 };
