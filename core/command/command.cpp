@@ -72,6 +72,8 @@ Exit runWords(std::span<const std::string> arguments, std::ostream& out, std::os
         return Exit::cannot;
     }
     Face face(out, err, *book, json);
+    for (const std::string& word : arguments)
+        if (!base::isUtf8(word)) return face.cannot({"word.not-utf8", word, {}});
     if (arguments.empty() || arguments.front() == "--help" || arguments.front() == "help") {
         listCommands(face);
         return arguments.empty() ? Exit::cannot : Exit::well;

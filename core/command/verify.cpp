@@ -6,6 +6,8 @@
 #include "core/report/examine.h"
 #include "core/walk/readiness.h"
 
+#include <algorithm>
+
 namespace proofwalk::command {
 namespace {
 
@@ -36,6 +38,17 @@ void saySeal(Face& face, const report::Examined& examined, const std::string& fi
     if (!examined.recordFingerprint.empty()) face.say("verify.record", {{"record", examined.recordFingerprint}});
 }
 
+/// The chains of machines for which no person answers.
+std::vector<std::string> unvouchedChains(const report::Examined& examined)
+{
+    std::vector<std::string> chains;
+    if (!examined.judged) return chains;
+    for (const auto& [chain, count] : examined.judged->soundness.soundEvents)
+        if (std::ranges::find(examined.vouched, chain, &report::VouchedChain::chain) == examined.vouched.end())
+            chains.push_back(chain);
+    return chains;
+}
+
 void sayRecord(Face& face, const report::Examined& examined)
 {
     if (!examined.judged) return;
@@ -46,19 +59,23 @@ void sayRecord(Face& face, const report::Examined& examined)
         if (!examined.sound()) face.say("verify.chain-sound", {{"chain", chain.substr(0, 12)}, {"count", count}});
     for (const report::VouchedChain& vouched : examined.vouched)
         face.say("verify.vouched", {{"name", vouched.name}, {"chain", vouched.chain.substr(0, 12)}});
+    for (const std::string& chain : unvouchedChains(examined))
+        face.say("verify.unvouched", {{"chain", chain.substr(0, 12)}});
     face.say("verify.counts", {{"counts", countsOf(face, examined.judged->state)}});
 }
 
 Json answerOf(Face& face, const report::Examined& examined, const SheetChange& change)
 {
-    Json::Array problems, differences, vouched;
+    Json::Array problems, differences, vouched, unvouched;
     for (const Error& problem : examined.problems) problems.push_back(face.errorJson(problem));
     for (const std::string& difference : change.differences) differences.emplace_back(difference);
     for (const auto& each : examined.vouched)
         vouched.push_back(Json::Object{{"chain", each.chain}, {"name", each.name}});
+    for (const std::string& chain : unvouchedChains(examined)) unvouched.emplace_back(chain);
     Json answer{Json::Object{{"sound", examined.sound()},
                              {"problems", std::move(problems)},
                              {"vouched", std::move(vouched)},
+                             {"unvouched", std::move(unvouched)},
                              {"under_newer_sheets", std::move(differences)},
                              {"events", static_cast<std::int64_t>(examined.record.events.size())}}};
     if (!examined.record.job.empty()) answer["job"] = examined.record.job;

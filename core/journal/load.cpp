@@ -4,6 +4,7 @@
 #include "core/journal/store.h"
 
 #include "core/base/digest.h"
+#include "core/base/text.h"
 
 #include <fmt/format.h>
 #include <sqlite3.h>
@@ -39,10 +40,37 @@ void takeEvent(const Statement& row, Record& record)
         record.unreadable.push_back(std::move(event.error()).within(placeOf(chain, n)));
         return;
     }
-    if (event->chain != chain || event->n != n || !base::isLowerHex(hash, 64))
+    const bool named = base::isLowerHex(hash, 64);
+    if (event->chain != chain || event->n != n || !named)
         record.unreadable.push_back({"record.row", placeOf(event->chain, event->n), {}});
-    event->hash = hash; // what the file claims
+    if (named) event->hash = hash; // what the file claims
     record.events.push_back(std::move(*event));
+}
+
+/// A row that stands under what is no hash is set aside: nothing can name it, nor could it be written down.
+void takeBytes(const Statement& row, std::map<std::string, std::string>& into, const char* code, const char* place,
+               Record& record)
+{
+    if (base::isLowerHex(row.text(0), 64)) into.emplace(row.text(0), row.text(1));
+    else record.unreadable.push_back({code, place, {}});
+}
+
+void takePrivate(const Statement& row, Record& record)
+{
+    const std::string commitment = row.text(0);
+    const bool named = base::isLowerHex(commitment, 64);
+    if (named && base::isLowerHex(row.text(1), 32) && base::isUtf8(row.text(2)))
+        record.privates.emplace(commitment, Private{commitment, row.text(1), row.text(2)});
+    else
+        record.unreadable.push_back(
+            {"record.private-commitment", "private value" + (named ? " " + commitment : std::string()), {}});
+}
+
+void takeHead(const Statement& row, Record& record)
+{
+    if (base::isLowerHex(row.text(0), 32) && base::isLowerHex(row.text(2), 64))
+        record.heads.push_back({{row.text(0), row.integer(1), row.text(2)}, row.text(3)});
+    else record.unreadable.push_back({"record.head-signature", "heads", {{"n", row.integer(1)}}});
 }
 
 } // namespace
@@ -67,19 +95,19 @@ Result<Record> loadRecord(Database& database, const std::filesystem::path& file)
     auto read = eachRow(database, file, "SELECT hash, chain, n, text FROM events ORDER BY chain, n, hash",
                         [&](Statement& row) { takeEvent(row, record); });
     if (read)
-        read = eachRow(database, file, "SELECT hash, bytes FROM contents",
-                       [&](Statement& row) { record.contents.emplace(row.text(0), row.text(1)); });
-    if (read)
-        read = eachRow(database, file, "SELECT commitment, salt, value FROM private", [&](Statement& row) {
-            record.privates.emplace(row.text(0), Private{row.text(0), row.text(1), row.text(2)});
+        read = eachRow(database, file, "SELECT hash, bytes FROM contents", [&](Statement& row) {
+            takeBytes(row, record.contents, "record.content-hash", "content", record);
         });
     if (read)
-        read = eachRow(database, file, "SELECT hash, bytes FROM photographs",
-                       [&](Statement& row) { record.photographs.emplace(row.text(0), row.text(1)); });
+        read = eachRow(database, file, "SELECT commitment, salt, value FROM private",
+                       [&](Statement& row) { takePrivate(row, record); });
     if (read)
-        read = eachRow(database, file, "SELECT chain, n, hash, signature FROM heads", [&](Statement& row) {
-            record.heads.push_back({{row.text(0), row.integer(1), row.text(2)}, row.text(3)});
+        read = eachRow(database, file, "SELECT hash, bytes FROM photographs", [&](Statement& row) {
+            takeBytes(row, record.photographs, "record.photograph-hash", "photograph", record);
         });
+    if (read)
+        read = eachRow(database, file, "SELECT chain, n, hash, signature FROM heads",
+                       [&](Statement& row) { takeHead(row, record); });
     if (!read) return passOn(read);
     return record;
 }
