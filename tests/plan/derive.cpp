@@ -216,7 +216,7 @@ void Derive::everyAssumptionHasWords()
         QVERIFY(plan);
         for (const auto& each : plan->assumptions) {
             codes.insert(each.code);
-            const auto sentence = book->sentence({each.code, each.where, each.arguments});
+            const auto sentence = book->phrase(each.code, each.arguments);
             QVERIFY2(book->has(each.code) && !sentence.contains('{'), sentence.c_str());
         }
     }
