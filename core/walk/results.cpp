@@ -41,7 +41,7 @@ std::string stepRow(const State& state, const StepKey& key)
             cells[9] = base::toText(answer.reading->value);
             if (answer.uncertainty) cells[10] = base::toText(*answer.uncertainty);
             cells[11] = answer.reading->unit->code;
-        } else if (answer.hits) {
+        } else if (answer.hits && answer.tries) {
             cells[9] = std::to_string(*answer.hits) + " of " + std::to_string(*answer.tries);
         }
         cells[14] = base::toUtcText(view.newest->fact.at.utc_ms);
