@@ -12,7 +12,7 @@ namespace proofwalk::command {
 
 struct Command {
     Usage usage;
-    Exit (*run)(Face& face, const Options& options);
+    Exit (*run)(Face& face, const Options& options) = nullptr;
 };
 
 Command checkCommand();

@@ -96,6 +96,9 @@ struct Journal::File {
     std::shared_ptr<const SigningKey> key;
     std::int64_t version = -1; ///< SQLite's data_version: changes when another connection has written
 
+    File() = default;
+    File(const File&) = delete;
+    File& operator=(const File&) = delete;
     ~File()
     {
         writer.reset();
@@ -105,8 +108,7 @@ struct Journal::File {
     }
 
     /// Takes the right to write and keeps it: a write transaction stands open as long as the journal does, renewed
-    /// after
-    /// each commit. SQLite gives it to one connection alone, readers are not hindered, and it goes with the process.
+    /// after each commit. SQLite gives it to one connection alone, readers are not hindered, and it goes with the process.
     Result<void> own()
     {
         if (!database.inTransaction())
@@ -228,6 +230,8 @@ Result<Journal> Journal::open(const std::filesystem::path& file, std::shared_ptr
     return Journal(std::move(opened));
 }
 
+// Taken over, not looked at: whoever appends has no further use for them.
+// NOLINTNEXTLINE(performance-unnecessary-value-param)
 Result<std::vector<Event>> Journal::append(std::vector<Draft> drafts, const base::WallClock& now)
 {
     if (drafts.empty()) return std::vector<Event>();
@@ -245,7 +249,8 @@ Result<std::vector<Event>> Journal::append(std::vector<Draft> drafts, const base
     }
     if (auto done = m_file->commit(drafts, *events, next.head()); !done) return passOn(done);
     m_file->chain = std::move(next);
-    (void)m_file->own(); // if it fails, the next append says so
+    // If it fails, the next append says so.
+    (void)m_file->own(); // NOLINT(bugprone-unused-return-value)
     return events;
 }
 

@@ -54,6 +54,8 @@ public:
     Result<Record> record() const;
     const std::string& job() const;
 
+    Journal(const Journal&) = delete;
+    Journal& operator=(const Journal&) = delete;
     Journal(Journal&&) noexcept;
     Journal& operator=(Journal&&) noexcept;
     ~Journal();

@@ -196,7 +196,7 @@ std::string offTestWords(const Filling& filling)
 /// Live: nothing on test, nothing temporary, no area in a test, and somebody receives.
 void fillLive(const Filling& filling, Contents& contents)
 {
-    std::set<std::string> against{"ready.on-test", "ready.put-back", "ready.state"};
+    const std::set<std::string> against{"ready.on-test", "ready.put-back", "ready.state"};
     std::vector<std::string> lines;
     for (const walk::Rung& rung : filling.ground.readiness.rungs) {
         if (!against.contains(rung.code)) continue;

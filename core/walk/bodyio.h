@@ -83,7 +83,7 @@ public:
     void listed(const char* name, const StartBody::Listed& values)
     {
         Json::Array array;
-        for (const auto& [path, hash] : values) array.push_back(Json::Array{path, hash});
+        for (const auto& [path, hash] : values) array.emplace_back(Json::Array{path, hash});
         json[name] = std::move(array);
     }
     template <class Enum, class From>
