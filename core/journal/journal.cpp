@@ -108,7 +108,8 @@ struct Journal::File {
     }
 
     /// Takes the right to write and keeps it: a write transaction stands open as long as the journal does, renewed
-    /// after each commit. SQLite gives it to one connection alone, readers are not hindered, and it goes with the process.
+    /// after each commit. SQLite gives it to one connection alone, readers are not hindered, and it goes with the
+    /// process.
     Result<void> own()
     {
         if (!database.inTransaction())

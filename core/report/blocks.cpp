@@ -55,7 +55,7 @@ void flowBlocks(Book& book, Flow& flow, const std::vector<RowBlock>& blocks)
         while (first < block.rows.size()) {
             // As many rows as fit below the last block; a block never begins with less than its first row.
             std::size_t rows = 0;
-            RowBlock rest{
+            const RowBlock rest{
                 block.head, {block.rows.begin() + static_cast<std::ptrdiff_t>(first), block.rows.end()}, false};
             while (rows < rest.rows.size() && flow.fits(heightOf(rest, rows + 1))) {
                 ++rows;

@@ -319,7 +319,7 @@ void drawDevices(Book& book)
         all += static_cast<int>(room.devices.size());
     }
     if (all == 0) {
-        Flow flow(book, [&book](bool continued) {
+        const Flow flow(book, [&book](bool continued) {
             return drawHead(book, words(book.labels().devices), words(book.labels().noDevices), continued);
         });
         return;

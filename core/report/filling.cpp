@@ -66,7 +66,7 @@ base::Decimal roundedUp(base::Decimal uncertainty, int lastPlace)
 
 std::string readingText(const walk::AnswerBody& answer)
 {
-    if (answer.hits) return std::to_string(*answer.hits) + " of " + std::to_string(answer.tries.value_or(0));
+    if (answer.hits && answer.tries) return std::to_string(*answer.hits) + " of " + std::to_string(*answer.tries);
     if (!answer.reading) return {};
     if (!answer.uncertainty) return base::toText(*answer.reading);
     return base::toText(answer.reading->value) + " ± "
@@ -138,7 +138,9 @@ std::string shortDay(const std::string& day)
 {
     constexpr std::array months{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
     if (day.size() != 10) return day;
-    const std::size_t month = static_cast<std::size_t>((day[5] - '0') * 10 + (day[6] - '0'));
+    const auto tens = static_cast<std::size_t>(day[5] - '0');
+    const auto ones = static_cast<std::size_t>(day[6] - '0');
+    const std::size_t month = tens * 10 + ones;
     if (month < 1 || month > 12) return day;
     return (day[8] == '0' ? day.substr(9) : day.substr(8)) + " " + months[month - 1];
 }
