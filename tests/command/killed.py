@@ -32,7 +32,8 @@ class Killed(ByWords):
             for number in range(start, start + LINES):
                 file.write(json.dumps({"do": "note", "words": f"note {number}"}) + "\n")
         with subprocess.Popen([PROGRAM, "take", self.job, "--from", "notes.jsonl", "--json"], cwd=self.folder,
-                              env=self.environment, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL) as process:
+                              env=self.environment, stdin=subprocess.DEVNULL, stdout=subprocess.PIPE,
+                              stderr=subprocess.DEVNULL, start_new_session=True) as process:
             # Half of them from the start on (while it opens the job), half after some line, and a moment.
             first = b""
             if self.chance.random() < 0.5:
@@ -99,8 +100,8 @@ class WhileReporting(ByWords):
         for number in range(40 if LONG else 6):
             out = self.folder / f"report{number}.pdf"
             with subprocess.Popen([PROGRAM, "report", job, "--out", out, "--signed-by", "signer", "--passphrase-file",
-                                   "passphrase"], cwd=self.folder, env=self.environment, stdout=subprocess.DEVNULL,
-                                  stderr=subprocess.DEVNULL) as process:
+                                   "passphrase"], cwd=self.folder, env=self.environment, stdin=subprocess.DEVNULL,
+                                  stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, start_new_session=True) as process:
                 time.sleep(chance.uniform(0.05, 1.5))
                 process.kill()
             if out.exists():
