@@ -5,6 +5,7 @@
 #include "core/report/marks.h"
 
 #include <algorithm>
+#include <ranges>
 
 namespace proofwalk::report {
 
@@ -56,7 +57,7 @@ int badness(Verdict verdict)
     return 0;
 }
 
-Cell merged(std::vector<Cell> cells, const std::string& label)
+Cell merged(const std::vector<Cell>& cells, const std::string& label)
 {
     Cell result;
     result.verdict = Verdict::notApplicable;
@@ -106,7 +107,7 @@ House houseOf(const std::vector<Floor>& floors, const Labels& labels)
         }
         const auto count = static_cast<std::size_t>(split - house.storeys.begin());
         Storey top{fill(labels.floors, {{"count", std::to_string(count)}}), {}, house.storeys.front().level, {}};
-        top.cells.push_back(merged(std::move(cells), labels.rooms));
+        top.cells.push_back(merged(cells, labels.rooms));
         std::vector<Storey> rest(split, house.storeys.end());
         rest.insert(rest.begin(), std::move(top));
         house.storeys = std::move(rest);
@@ -203,14 +204,14 @@ double drawNotable(Drawing& drawing, const std::vector<Marked>& notable, double 
     }
     const bool tags = tagged <= right - left;
     double x = right;
-    for (auto mark = notable.rbegin(); mark != notable.rend(); ++mark) {
-        const QString tag = tags ? words(mark->tag) : QString();
+    for (const Marked& mark : std::views::reverse(notable)) {
+        const QString tag = tags ? words(mark.tag) : QString();
         const double need = widthOf(tag, style) + (tags ? 26 : 20);
         if (x - need < left) {
             break;
         }
         drawing.textRight(x, y + 4.5, tag, style);
-        drawVerdict(drawing, QPointF(x - widthOf(tag, style) - (tags ? 14 : 9), y), 7.5, mark->verdict);
+        drawVerdict(drawing, QPointF(x - widthOf(tag, style) - (tags ? 14 : 9), y), 7.5, mark.verdict);
         x -= need;
     }
     return x;

@@ -277,7 +277,7 @@ double drawHeadline(Book& book, double top)
 }
 
 /// Rows that page one had no room for, and the customer's words where they were too long for the title block.
-void drawRest(Book& book, std::vector<RowBlock> rest)
+void drawRest(Book& book, const std::vector<RowBlock>& rest)
 {
     if (rest.empty()) {
         return;
@@ -337,7 +337,7 @@ Result<void> drawSummary(Book& book)
         rest.push_back(
             {words(book.labels().agreedTo), {paragraphRow(words(book.contents().titleBlock.agreed), body, 21)}, false});
     }
-    drawRest(book, std::move(rest));
+    drawRest(book, rest);
     return {};
 }
 

@@ -74,7 +74,7 @@ struct Cells {
     double height = 0;
 };
 
-Row rowOf(Cells cells)
+Row rowOf(const Cells& cells)
 {
     return {cells.height, [cells](Drawing& drawing, double top) {
                 for (std::size_t c = 0; c < cells.lines.size(); ++c) {
@@ -115,7 +115,7 @@ std::vector<Row> tableRows(const Table& table, double width)
             x += widths[c] + gap;
         }
         cells.height = 9 + 17.0 * static_cast<double>(most);
-        rows.push_back(rowOf(std::move(cells)));
+        rows.push_back(rowOf(cells));
     };
     if (!table.heads.empty()) {
         make(table.heads, true);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/type.h"
 
+#include <cmath>
+
 #include <QFontInfo>
 #include <QFontMetricsF>
 #include <QRawFont>
@@ -61,7 +63,7 @@ QStringList broken(const QString& word, const QFontMetricsF& metrics, double wid
 QFont fontOf(const Style& style)
 {
     QFont font(familyOf(style.face));
-    font.setPixelSize(static_cast<int>(style.size * typeFactor + 0.5));
+    font.setPixelSize(static_cast<int>(std::lround(style.size * typeFactor)));
     font.setBold(style.face != Face::text);
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setLetterSpacing(QFont::PercentageSpacing, letterSpacing_pct);
