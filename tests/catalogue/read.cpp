@@ -11,6 +11,9 @@
 using namespace proofwalk;
 using namespace proofwalk::catalogue;
 
+// Before the class: g++ that optimises asks for it while it reads the class.
+Q_DECLARE_METATYPE(std::string)
+
 namespace {
 
 /// Whether core/words has a sentence for the code (the words room itself is not linked here).
@@ -66,8 +69,6 @@ private Q_SLOTS:
     void fileTooLarge();
     void unknownSequenceAndRules();
 };
-
-Q_DECLARE_METATYPE(std::string)
 
 void CatalogueRead::readsTheSample()
 {

@@ -19,6 +19,9 @@
 
 using namespace proofwalk;
 
+// Before the class: g++ that optimises asks for it while it reads the class.
+Q_DECLARE_METATYPE(std::function<void(QPDF&)>)
+
 namespace {
 
 using Handle = QPDFObjectHandle;
@@ -341,8 +344,6 @@ private slots:
         QCOMPARE(report::pdfaProblems(**pdf, "").front().code, std::string("seal.pdfa-header"));
     }
 };
-
-Q_DECLARE_METATYPE(std::function<void(QPDF&)>)
 
 QTEST_MAIN(PdfaTest)
 #include "pdfa.moc"

@@ -12,6 +12,9 @@
 
 using namespace proofwalk;
 
+// Before the class: g++ that optimises asks for it while it reads the class.
+Q_DECLARE_METATYPE(std::function<void(forgery::Update&)>)
+
 class SealCheckTest : public QObject {
     Q_OBJECT
 
@@ -290,8 +293,6 @@ private:
         return "D:" + QDateTime::currentDateTimeUtc().toString("yyyyMMddHHmmss").toStdString() + "Z";
     }
 };
-
-Q_DECLARE_METATYPE(std::function<void(forgery::Update&)>)
 
 QTEST_MAIN(SealCheckTest)
 #include "sealcheck.moc"
