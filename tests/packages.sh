@@ -12,18 +12,21 @@ build='
 g++ cmake ninja-build ccache
 libfmt-dev libsimdjson-dev libtomlplusplus-dev libcsv-dev libsqlite3-dev libssl-dev
 libboost-dev libqpdf-dev libqrencode-dev libjpeg-dev libpng-dev
-qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev pkg-config
+qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev qt6-declarative-dev qt6-pdf-dev pkg-config
 '
-# To run it: nothing above pulls the picture plugin or the report's two typefaces.
+# To run it: nothing above pulls the picture plugin, the two typefaces, or what QML imports. No QML module pulls another,
+# and workerscript and templates are wanted by "import QtQuick" and by controls without being named in any file.
 run='
-fonts-b612 fonts-clear-sans
+fonts-b612 fonts-clear-sans libqt6svg6
+qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript
+qml6-module-qtquick qml6-module-qtquick-window qml6-module-qtquick-templates
 '
 # What the tests ask for a second opinion, and what the demonstration checks the report with.
 judge='
 poppler-utils qpdf openssl sqlite3 python3
 '
 test='
-librapidcheck-dev
+librapidcheck-dev qml6-module-qttest qt6-base-private-dev libxkbcommon-dev
 '
 ci='
 clang-19 clang-tidy-19 clang-format-19 git

@@ -8,16 +8,8 @@
 #include <termios.h>
 #include <unistd.h>
 
-#include <cstdlib>
-
 namespace proofwalk::command {
 namespace {
-
-std::string environment(const char* name)
-{
-    const char* value = std::getenv(name); // NOLINT(concurrency-mt-unsafe): read before any thread is started
-    return value == nullptr ? std::string() : std::string(value);
-}
 
 /// Asks at the terminal with the echo off, whatever stdin and stdout are.
 Result<std::string> askHidden(std::string_view prompt)
@@ -40,22 +32,6 @@ Result<std::string> askHidden(std::string_view prompt)
 }
 
 } // namespace
-
-Result<std::filesystem::path> homeFolder()
-{
-    if (auto own = environment("PROOFWALK_HOME"); !own.empty()) return std::filesystem::path(own);
-    if (auto data = environment("XDG_DATA_HOME"); !data.empty()) return std::filesystem::path(data) / "proofwalk";
-    if (auto home = environment("HOME"); !home.empty())
-        return std::filesystem::path(home) / ".local" / "share" / "proofwalk";
-    return failure("place.no-home", "HOME");
-}
-
-Result<std::shared_ptr<const journal::SigningKey>> machineKey()
-{
-    auto home = homeFolder();
-    if (!home) return passOn(home);
-    return journal::openMachineKey(*home);
-}
 
 Result<catalogue::Files> catalogueFiles(const Options& options)
 {

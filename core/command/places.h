@@ -1,21 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the commands find what they need: the machine's key, the catalogue, passphrases.
+// Where the commands find what they need: the catalogue, passphrases.
 #pragma once
 
 #include "core/catalogue/catalogue.h"
 #include "core/command/options.h"
-#include "core/journal/key.h"
 
-#include <filesystem>
-#include <memory>
+#include <string>
+#include <string_view>
 
 namespace proofwalk::command {
-
-/// PROOFWALK_HOME if set, else $XDG_DATA_HOME/proofwalk, else ~/.local/share/proofwalk. Error: place.no-home.
-Result<std::filesystem::path> homeFolder();
-
-/// This machine's key, made silently at first use.
-Result<std::shared_ptr<const journal::SigningKey>> machineKey();
 
 /// The files of the catalogue: of --catalogue FOLDER, else the program's own.
 Result<catalogue::Files> catalogueFiles(const Options& options);

@@ -4,20 +4,13 @@
 
 #include "core/command/face.h"
 #include "core/command/options.h"
-#include "core/plan/plan.h"
-#include "core/review/review.h"
+#include "core/walk/starting.h"
 
 #include <expected>
-#include <string>
-#include <vector>
 
 namespace proofwalk::command {
 
-struct ReviewedPlan {
-    plan::Plan plan;
-    std::vector<review::Remark> remarks;
-    int errors = 0, warnings = 0;
-};
+using walk::ReviewedPlan;
 
 /// Reads the folder (--plan, or the command's first word) and reviews it with the catalogue. What cannot be read is
 /// told, every cell of it, and ends the run.

@@ -6,6 +6,7 @@
 
 #include "core/base/digest.h"
 #include "core/base/file.h"
+#include "core/journal/home.h"
 #include "core/journal/vouch.h"
 #include "core/report/application.h"
 #include "core/report/issue.h"
@@ -91,7 +92,7 @@ Exit run(Face& face, const Options& options)
     // Everything that can be wrong is looked at before the passphrase is asked for.
     const std::string folder = options.value("--signed-by");
     if (auto facts = journal::describeIdentity(folder); !facts) return face.cannot(facts.error());
-    auto machine = machineKey();
+    auto machine = journal::machineKey();
     if (!machine) return face.cannot(machine.error());
     auto job = walk::Job::open(options.words[0], *machine);
     if (!job) return face.cannot(job.error());

@@ -4,44 +4,10 @@
 #include "core/command/places.h"
 #include "core/command/planning.h"
 
-#include "core/base/datafolder.h"
-#include "core/base/file.h"
-#include "core/walk/job.h"
+#include "core/journal/home.h"
 
 namespace proofwalk::command {
 namespace {
-
-/// The sentences the job is told in, to be embedded with it.
-Result<std::map<std::string, std::string>> wordFiles()
-{
-    std::map<std::string, std::string> files;
-    const auto folder = base::dataFolder() / "words" / "english";
-    std::error_code trouble;
-    for (const auto& entry : std::filesystem::directory_iterator(folder, trouble)) {
-        if (entry.path().extension() != ".toml") continue;
-        auto bytes = base::readFile(entry.path());
-        if (!bytes) return passOn(bytes);
-        files["english/" + entry.path().filename().string()] = std::move(*bytes);
-    }
-    if (trouble) return failure("file.unreadable", folder.string(), {{"detail", trouble.message()}});
-    return files;
-}
-
-Result<walk::StartGround> groundFor(plan::Plan plan, const Options& options)
-{
-    walk::StartGround ground;
-    ground.plan = std::move(plan);
-    auto catalogue = catalogueFiles(options);
-    if (!catalogue) return passOn(catalogue);
-    auto conductors = base::readFile(base::dataFolder() / "measure" / "conductors.csv");
-    if (!conductors) return passOn(conductors);
-    auto words = wordFiles();
-    if (!words) return passOn(words);
-    ground.catalogue = std::move(*catalogue);
-    ground.conductors = std::move(*conductors);
-    ground.words = std::move(*words);
-    return ground;
-}
 
 Exit run(Face& face, const Options& options)
 {
@@ -52,11 +18,13 @@ Exit run(Face& face, const Options& options)
         return face.cannot(
             {"start.plan-has-errors", options.value("--plan"), {{"count", std::int64_t{reviewed->errors}}}});
     }
-    auto key = machineKey();
+    auto files = catalogueFiles(options);
+    if (!files) return face.cannot(files.error());
+    auto key = journal::machineKey();
     if (!key) return face.cannot(key.error());
     const std::size_t devices = reviewed->plan.devices.size();
     const std::size_t zones = reviewed->plan.zones.size();
-    auto ground = groundFor(std::move(reviewed->plan), options);
+    auto ground = walk::groundFor(std::move(reviewed->plan), std::move(*files));
     if (!ground) return face.cannot(ground.error());
     auto job = walk::Job::start(options.words[0], std::move(*ground), *key, base::now());
     if (!job) return face.cannot(job.error());

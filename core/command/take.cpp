@@ -4,6 +4,7 @@
 #include "core/command/places.h"
 
 #include "core/base/text.h"
+#include "core/journal/home.h"
 #include "core/walk/job.h"
 
 #include <fstream>
@@ -53,7 +54,7 @@ Exit run(Face& face, const Options& options)
         file.open(from);
         if (!file || !std::filesystem::is_regular_file(from)) return face.cannot({"file.missing", from, {}});
     }
-    auto key = machineKey();
+    auto key = journal::machineKey();
     if (!key) return face.cannot(key.error());
     auto job = walk::Job::open(options.words[0], *key);
     if (!job) return face.cannot(job.error());

@@ -39,6 +39,14 @@ journal::Draft startDraft(StartGround ground)
 
 } // namespace
 
+Job::Job(journal::Journal journal, Judged judged, const journal::Record& record)
+    : m_journal(std::move(journal)), m_judged(std::move(judged))
+{
+    Privates privates;
+    for (const auto& [commitment, value] : record.privates) privates[commitment] = value.value;
+    m_privates = std::make_shared<const Privates>(std::move(privates));
+}
+
 Result<Job> Job::start(const std::filesystem::path& file, StartGround ground,
                        std::shared_ptr<const journal::SigningKey> key, const base::WallClock& now)
 {
@@ -59,7 +67,7 @@ Result<Job> Job::start(const std::filesystem::path& file, StartGround ground,
     if (!record) return passOn(record);
     auto judged = judgeRecord(*record);
     if (!judged) return passOn(judged);
-    return Job(std::move(*journal), std::move(*judged));
+    return Job(std::move(*journal), std::move(*judged), *record);
 }
 
 Result<Job> Job::open(const std::filesystem::path& file, std::shared_ptr<const journal::SigningKey> key)
@@ -70,7 +78,7 @@ Result<Job> Job::open(const std::filesystem::path& file, std::shared_ptr<const j
     if (!record) return passOn(record);
     auto judged = judgeRecord(*record);
     if (!judged) return std::unexpected(std::move(judged.error()).within(file.string()));
-    return Job(std::move(*journal), std::move(*judged));
+    return Job(std::move(*journal), std::move(*judged), *record);
 }
 
 Result<int> Job::take(std::string_view line, const std::filesystem::path& folder, const base::WallClock& now)
@@ -84,9 +92,16 @@ Result<int> Job::take(std::string_view line, const std::filesystem::path& folder
 
 Result<void> Job::append(std::vector<journal::Draft> drafts, const base::WallClock& now)
 {
+    Privates added;
+    for (const journal::Draft& draft : drafts)
+        for (const journal::Private& each : draft.privates) added[each.commitment] = each.value;
     auto stored = m_journal.append(std::move(drafts), now);
     if (!stored) return passOn(stored);
     for (const journal::Event& event : *stored) apply(m_judged.state, event);
+    if (!added.empty()) {
+        added.insert(m_privates->begin(), m_privates->end());
+        m_privates = std::make_shared<const Privates>(std::move(added));
+    }
     return {};
 }
 

@@ -6,6 +6,9 @@
 #include "core/walk/judgement.h"
 
 #include <filesystem>
+#include <map>
+#include <memory>
+#include <string>
 #include <string_view>
 
 namespace proofwalk::walk {
@@ -17,6 +20,9 @@ struct StartGround {
     std::string conductors;                   ///< bytes of core/measure/conductors.csv
     std::map<std::string, std::string> words; ///< path -> bytes of the language's sentences
 };
+
+/// Commitment -> value of every private text there is; for a photograph or ink, the hash of its bytes.
+using Privates = std::map<std::string, std::string>;
 
 class Job {
 public:
@@ -39,12 +45,15 @@ public:
     const Judged& judged() const { return m_judged; }
     Result<journal::Record> record() const { return m_journal.record(); }
     const std::string& id() const { return m_journal.job(); }
+    /// As of the last append; what it points to never changes.
+    std::shared_ptr<const Privates> privates() const { return m_privates; }
 
 private:
-    Job(journal::Journal journal, Judged judged) : m_journal(std::move(journal)), m_judged(std::move(judged)) {}
+    Job(journal::Journal journal, Judged judged, const journal::Record& record);
 
     journal::Journal m_journal;
     Judged m_judged;
+    std::shared_ptr<const Privates> m_privates;
 };
 
 } // namespace proofwalk::walk

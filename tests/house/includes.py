@@ -11,7 +11,8 @@ from sources import CODE, files, lines, main
 
 # The picture of DEVELOPERS.md, from the top. A room may use any room of a lower line, never one of its own line.
 PICTURE = (
-    ("qml", "command"),
+    ("qml",),  # its main.cpp hands words to command
+    ("command",),
     ("report", "link", "rehearsal"),
     ("walk",),
     ("review",),

@@ -15,7 +15,7 @@ NAMED = {
     "Qt6::Core": "qt6-base-dev", "Qt6::Gui": "qt6-base-dev", "Qt6::Widgets": "qt6-base-dev",
     "Qt6::Network": "qt6-base-dev", "Qt6::Test": "qt6-base-dev", "Qt6::Svg": "qt6-svg-dev",
     "Qt6::Charts": "qt6-charts-dev", "Qt6::Qml": "qt6-declarative-dev", "Qt6::Quick": "qt6-declarative-dev",
-    "Qt6::QuickControls2": "qt6-declarative-dev", "Qt6::QuickTest": "qt6-declarative-dev",
+    "Qt6::QmlModels": "qt6-declarative-dev", "Qt6::Pdf": "qt6-pdf-dev", "Qt6::GuiPrivate": "qt6-base-private-dev", "Qt6::QuickTest": "qt6-declarative-dev",
     "fmt": "libfmt-dev", "simdjson": "libsimdjson-dev", "OpenSSL": "libssl-dev", "SQLite3": "libsqlite3-dev",
     "JPEG": "libjpeg-dev", "PNG": "libpng-dev", "PkgConfig": "pkg-config", "tomlplusplus": "libtomlplusplus-dev",
     "libqpdf": "libqpdf-dev", "libqrencode": "libqrencode-dev", "csv": "libcsv-dev", "Boost": "libboost-dev",
