@@ -2,6 +2,7 @@
 #include "core/walk/readiness.h"
 
 #include "core/base/text.h"
+#include "core/walk/upkeep.h"
 
 #include <algorithm>
 #include <map>
@@ -126,26 +127,12 @@ private:
 
     void onTest()
     {
-        std::map<std::string, const Fact*> on;
-        for (const auto& told : m_state.onTests)
-            if (m_state.stands(told.fact)) on[told.body.account] = &told.fact;
-        for (const auto& [account, fact] : on) {
-            const bool off = std::ranges::any_of(m_state.offTests, [&](const Told<OffTestBody>& told) {
-                return told.body.account == account && m_state.stands(told.fact) && m_state.hasSeen(told.fact, *fact);
-            });
-            if (!off) rung("ready.on-test", account, true);
-        }
+        for (const auto* told : accountsOnTest(m_state)) rung("ready.on-test", told->body.account, true);
     }
 
     void putBack()
     {
-        for (const auto& temporary : m_state.temporaries) {
-            if (!m_state.stands(temporary.fact)) continue;
-            const bool back = std::ranges::any_of(m_state.putBacks, [&](const Told<PutBackBody>& told) {
-                return told.body.event == temporary.fact.event && m_state.stands(told.fact);
-            });
-            if (!back) rung("ready.put-back", temporary.body.name, true);
-        }
+        for (const auto* temporary : notPutBack(m_state)) rung("ready.put-back", temporary->body.name, true);
     }
 
     void kit()

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The same at the left of a wide window: the building, the five doors each on its own floor line, what is up.
+import QtQuick
+import Proofwalk.Models
+import Proofwalk.Parts
+
+Rectangle {
+    id: rail
+
+    required property Glance glance
+
+    implicitWidth: 112
+    color: Theme.film
+
+    SectionPicture {
+        id: section
+        anchors { top: parent.top; topMargin: 12; horizontalCenter: parent.horizontalCenter }
+        width: 96
+        height: 54
+        rooms: RoomList {}
+        showWords: false
+        showMarks: true
+        Accessible.ignored: true
+    }
+    Text {
+        id: site
+        anchors { top: section.bottom; topMargin: 6; left: parent.left; right: parent.right; leftMargin: 10; rightMargin: 4 }
+        text: rail.glance.site
+        textFormat: Text.PlainText
+        wrapMode: Text.Wrap
+        maximumLineCount: 3
+        color: Theme.ink
+        font { family: Theme.words; bold: true; pixelSize: Theme.label }
+    }
+
+    Column {
+        anchors { top: site.bottom; topMargin: 16; left: parent.left; right: parent.right }
+        spacing: 14
+
+        Repeater {
+            model: 5
+
+            DoorKey {
+                required property int index
+
+                readonly property list<string> names: ["plan", "walk", "findings", "readings", "handover"]
+                readonly property list<string> seconds: [Words.with("window.zones", "count", rail.glance.zones),
+                    rail.glance.answered + " " + rail.glance.answeredWords, rail.glance.findingsWords, "",
+                    Words.with("window.rungs", "count", rail.glance.rungs)]
+
+                width: rail.width
+                flat: true
+                text: Words.of("window.place." + names[index])
+                second: seconds[index]
+                objectName: "door-" + names[index]
+                way: Whereabouts.place === index ? DoorPicture.Here
+                   : index <= Whereabouts.furthest ? DoorPicture.Been : DoorPicture.Ahead
+                openFinding: index === Whereabouts.Findings && rail.glance.findings > 0
+                onClicked: Whereabouts.go(index)
+            }
+        }
+    }
+
+    Column {
+        anchors { bottom: parent.bottom; bottomMargin: 40; left: parent.left; right: parent.right; leftMargin: 10 }
+        spacing: 8
+
+        Row {
+            spacing: 4
+            Icon { width: 20; height: 18; name: rail.glance.putBack > 0 ? "lid-off" : "lid-on"; color: Theme.ink }
+            Text {
+                text: rail.glance.putBackWords
+                color: Theme.ink
+                font { family: Theme.words; bold: true; pixelSize: Theme.label }
+            }
+        }
+        Text {
+            width: parent.width - 6
+            text: rail.glance.testWords
+            wrapMode: Text.Wrap
+            color: Theme.ink
+            font { family: Theme.words; pixelSize: Theme.label }
+        }
+    }
+    Rectangle { anchors { top: parent.top; bottom: parent.bottom; right: parent.right } width: 1; color: Theme.hair }
+}

@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+
+Item {
+    id: page
+
+    property bool wide: false
+}
