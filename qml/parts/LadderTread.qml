@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One tread of the stair to the signature: what is to be done, what is missing, and the way to its place.
+import QtQuick
+
+Pressable {
+    id: root
+
+    enum State { Done, Here, Ahead }
+
+    property string title
+    property string second
+    property string link
+    property int treadState: LadderTread.Ahead
+    /// Treads below this one.
+    property int depth: 0
+    property int mark: done ? Verdict.Pass : Verdict.ToDo
+    /// An icon instead of the mark.
+    property string icon
+    /// The last one, with the title of a page.
+    property bool top: false
+    property bool touchable: link !== ""
+
+    readonly property bool here: treadState === LadderTread.Here
+    readonly property bool done: treadState === LadderTread.Done
+    readonly property real nose: 8 + 22 * depth
+    readonly property real start: nose + (top ? 56 : 52)
+
+    name: title
+    more: [second, link].filter(word => word !== "").join(", ")
+    shut: !touchable
+    activeFocusOnTab: touchable
+    focusInset: 2
+    Accessible.role: touchable ? Accessible.Button : Accessible.StaticText
+    implicitHeight: Math.max(top ? 72 : 88, lines.height + 22)
+
+    Rectangle {
+        x: root.nose
+        width: root.width - x
+        height: root.height
+        color: root.inked ? Theme.pick : root.here ? Theme.here : root.done ? Theme.done : Theme.paper
+        border { width: root.here && Theme.dark ? 2 : 0; color: Theme.hereEdge }
+    }
+    // Where it is climbed already the profile is heavy.
+    Rectangle {
+        x: root.nose
+        width: root.width - x
+        height: root.top ? 2 : 1
+        color: root.top ? Theme.ink : Theme.ink2
+    }
+    Rectangle {
+        x: root.nose - (root.done ? 3 : 0)
+        width: 22 + (root.done ? 3 : 0)
+        height: root.done ? 6 : 2
+        color: Theme.ink
+    }
+    Rectangle {
+        x: root.nose - (root.done ? 3 : 0)
+        width: root.done ? 6 : 2
+        height: root.height
+        color: Theme.ink
+    }
+
+    VerdictMark {
+        visible: root.icon === ""
+        x: root.nose + 16
+        y: 14
+        width: 24
+        height: 24
+        mark: root.mark
+    }
+    Icon {
+        visible: root.icon !== ""
+        x: root.nose + 15
+        y: root.top ? 18 : 12
+        width: root.top ? 32 : 26
+        height: width
+        name: root.icon !== "" ? root.icon : "unknown"
+        colour: Theme.ink
+    }
+
+    Column {
+        id: lines
+        x: root.start
+        y: 11
+        width: root.width - x - (arrow.visible ? 36 : 12)
+        spacing: 1
+
+        Lettering {
+            width: parent.width
+            text: root.title
+            font.family: root.top ? Theme.figures : Theme.words
+            font.bold: true
+            font.pixelSize: root.top ? Theme.head : Theme.lead
+            Accessible.ignored: true
+        }
+        Caption {
+            visible: text !== ""
+            width: parent.width
+            text: root.second
+            color: root.here || root.done ? Theme.ink : Theme.ink2
+            Accessible.ignored: true
+        }
+        Caption {
+            visible: text !== ""
+            width: parent.width
+            topPadding: 3
+            text: root.link
+            color: root.here || root.done ? Theme.ink : Theme.route
+            font.bold: true
+            Accessible.ignored: true
+        }
+    }
+    Icon {
+        id: arrow
+        visible: root.touchable && !root.done
+        x: root.width - 32
+        y: root.height - height - 12
+        width: 24
+        height: 24
+        name: "onward"
+        colour: root.here ? Theme.ink : Theme.route
+    }
+}

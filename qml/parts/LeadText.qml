@@ -1,0 +1,6 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The step in hand, a row's or a room's title.
+Lettering {
+    font.pixelSize: Theme.lead
+    font.bold: true
+}

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A page that rises over the place: held by an ink edge on paper. The keyboard's place goes into it, stays in it, and
+// returns to where it was. Escape and Back put it away.
+import QtQuick
+import QtQuick.Window
+
+FocusScope {
+    id: root
+
+    property string title
+    /// The word of the key that puts it away; heard, and drawn as a cross.
+    property string closeName: Words.of("window.part.close")
+    default property alias content: body.data
+    /// What stands below and does not scroll: the acts.
+    property alias foot: acts.data
+    readonly property bool broad: width >= 600
+
+    signal dismissed()
+
+    property Item before: null
+
+    function holds(item: Item): bool {
+        for (let up = item; up; up = up.parent)
+            if (up === root) return true;
+        return false;
+    }
+    function firstInside(): Item {
+        let item = panel.nextItemInFocusChain(true);
+        for (let i = 0; i < 500 && !holds(item); ++i) item = item.nextItemInFocusChain(true);
+        return item;
+    }
+    function walk(forward: bool) {
+        let item = root.Window.activeFocusItem;
+        for (let i = 0; i < 500; ++i) {
+            item = item.nextItemInFocusChain(forward);
+            if (holds(item) && item !== root) break;
+        }
+        item.forceActiveFocus(forward ? Qt.TabFocusReason : Qt.BacktabFocusReason);
+    }
+    function settle() {
+        if (visible) {
+            if (!holds(root.Window.activeFocusItem)) before = root.Window.activeFocusItem;
+            closer.forceActiveFocus(Qt.OtherFocusReason);
+        } else if (before) {
+            before.forceActiveFocus(Qt.OtherFocusReason);
+            before = null;
+        }
+    }
+
+    anchors.fill: parent
+    z: 100
+    Accessible.role: Accessible.Dialog
+    Accessible.name: title
+    onVisibleChanged: settle()
+    Component.onCompleted: if (visible) settle()
+    Component.onDestruction: if (before) before.forceActiveFocus(Qt.OtherFocusReason)
+
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_Escape || event.key === Qt.Key_Back) dismissed();
+        else if (event.key === Qt.Key_Tab) walk(true);
+        else if (event.key === Qt.Key_Backtab) walk(false);
+        else return;
+        event.accepted = true;
+    }
+
+    // What is beside the sheet is out of reach while it is up.
+    MouseArea {
+        anchors.fill: parent
+        onClicked: root.dismissed()
+        onWheel: wheel => wheel.accepted = true
+    }
+
+    Rectangle {
+        id: panel
+        width: root.broad ? 480 : root.width
+        x: root.broad ? (root.width - width) / 2 : 0
+        height: Math.min(root.height, page.y + page.contentHeight + bottom.height + Theme.margin)
+        y: root.broad ? Math.max(0, (root.height - height) / 2) : root.height - height
+        color: Theme.paper
+        border { width: root.broad ? 2 : 0; color: Theme.ink }
+
+        MouseArea { anchors.fill: parent } // not through to what puts it away
+
+        Rectangle {
+            visible: !root.broad
+            width: parent.width
+            height: 2
+            color: Theme.ink
+        }
+        HeadText {
+            id: heading
+            x: Theme.margin
+            y: Math.max(10, 8 + (closer.height - height) / 2)
+            width: closer.x - x - 8
+            text: root.title
+        }
+        IconButton {
+            id: closer
+            x: parent.width - width - 12
+            y: 8
+            icon: "close"
+            name: root.closeName
+            framed: false
+            onClicked: root.dismissed()
+        }
+        Scroller {
+            id: page
+            anchors { left: parent.left; right: parent.right; bottom: bottom.top; margins: 2 }
+            y: Math.max(heading.y + heading.height, closer.y + closer.height) + 8
+            height: bottom.y - y
+            name: root.title
+            contentHeight: body.height
+
+            Column {
+                id: body
+                x: Theme.margin - 2
+                width: page.width - 2 * x
+                spacing: 12
+            }
+        }
+        Column {
+            id: bottom
+            anchors { bottom: parent.bottom; bottomMargin: Theme.gap }
+            x: Theme.margin
+            width: parent.width - 2 * x
+            topPadding: acts.visibleChildren.length > 0 ? Theme.gap : 0
+            Column {
+                id: acts
+                width: parent.width
+                spacing: Theme.gap
+            }
+        }
+    }
+}
