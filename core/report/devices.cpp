@@ -2,6 +2,7 @@
 // The devices, a row each, with proofs, reading and scale, in the order they were walked.
 #include "core/report/icon.h"
 #include "core/report/marks.h"
+#include "core/report/proofwindow.h"
 #include "core/report/scale.h"
 #include "core/report/section.h"
 #include "core/report/sheets.h"

@@ -2,20 +2,24 @@
 // What every sheet is drawn with: words on a baseline, rules, fills and masonry. All in grid units.
 #pragma once
 
+#include "core/report/palette.h"
 #include "core/report/type.h"
 
 #include <QPainter>
 #include <QPainterPath>
 #include <QRectF>
 
+#include <utility>
+
 namespace proofwalk::report {
 
-/// A painter on the grid. The painter must outlive it and be scaled to grid units.
+/// A painter on the grid, with the inks to use. The painter must outlive it and be scaled to grid units.
 class Drawing {
 public:
-    explicit Drawing(QPainter& painter) : m_painter(painter) {}
+    explicit Drawing(QPainter& painter, Palette inks = {}) : m_painter(painter), m_inks(std::move(inks)) {}
 
     QPainter& painter() { return m_painter; }
+    const Palette& inks() const { return m_inks; }
 
     /// One line of words; `y` is the baseline, `x` the left end, the right end or the middle.
     void text(double x, double y, const QString& text, const Style& style);
@@ -37,6 +41,7 @@ public:
 
 private:
     QPainter& m_painter;
+    Palette m_inks;
 };
 
 /// A pen with butt ends and mitred corners.

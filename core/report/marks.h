@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The marks: a verdict's shape, a proof's window, the ear. They speak wall, doorway and corridor, and can be told
+// The marks: a verdict's shape, the ear. They speak wall, doorway and corridor, and can be told
 // apart without colour.
 #pragma once
 
@@ -9,21 +9,18 @@
 namespace proofwalk::report {
 
 /// The ink of a verdict's mark.
-QColor inkOf(Verdict verdict);
+QColor inkOf(Verdict verdict, const Palette& inks = {});
 
 /// The pale fill of a row or room with that verdict; paper for those that have none.
-QColor tintOf(Verdict verdict);
+QColor tintOf(Verdict verdict, const Palette& inks = {});
 
 /// pass disc and tick, fail diamond and cross, too close a disc cut by a jamb, no access a doorway walled up, running a
 /// head in a corridor, to do an open ring, n/a a dash, retest a ring with a head. `r` is the disc's radius.
 void drawVerdict(Drawing& drawing, QPointF centre, double r, Verdict verdict);
 
-/// A proof's window, 17 wide, with its letter; stood on its point if it failed, a dash if it is not promised.
-/// `centre` is the window's.
-void drawProof(Drawing& drawing, QPointF centre, const Proof& proof, const QString& letter);
-
-/// The window of the key, 20 wide, with the glyph of proof 0 to 3: input, response, output, received.
-void drawProofKey(Drawing& drawing, QPointF centre, std::size_t proof, bool byItsLike = false);
+/// The same with how it was seen: smaller within a second outline of its own shape where another stood for it, a small
+/// ear or person at its right, 1.5 r high.
+void drawVerdict(Drawing& drawing, QPointF centre, double r, Verdict verdict, ProofSeen seen);
 
 /// A small ear, a second person: in a box of that height.
 void drawEar(Drawing& drawing, QPointF topLeft, double height);

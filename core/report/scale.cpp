@@ -45,9 +45,9 @@ struct Ruler {
 
 void drawWall(Drawing& drawing, const QRectF& band)
 {
-    drawing.fill(band, paper);
-    drawing.hatch(band, ink, 3.4, 0.8);
-    drawing.frame(band.adjusted(0.5, 0.5, -0.5, -0.5), ink, 1);
+    drawing.fill(band, drawing.inks().paper);
+    drawing.hatch(band, drawing.inks().ink, 3.4, 0.8);
+    drawing.frame(band.adjusted(0.5, 0.5, -0.5, -0.5), drawing.inks().ink, 1);
 }
 
 void drawValue(Drawing& drawing, const Ruler& ruler, const Scale& scale)
@@ -55,9 +55,9 @@ void drawValue(Drawing& drawing, const Ruler& ruler, const Scale& scale)
     const double y = ruler.box.center().y();
     const double x = ruler.at(*scale.value);
     const double r = std::max(3.8, 0.21 * ruler.box.height());
-    const QColor colour = scale.verdict == Verdict::fail     ? failInk
-                        : scale.verdict == Verdict::tooClose ? closeInk
-                                                             : ink;
+    const QColor colour = scale.verdict == Verdict::fail     ? drawing.inks().failInk
+                        : scale.verdict == Verdict::tooClose ? drawing.inks().closeInk
+                                                             : drawing.inks().ink;
     const double half = scale.uncertainty / (ruler.span.high - ruler.span.low) * ruler.box.width();
     if (half > r) {
         drawing.line(x - half, y, x + half, y, colour, 1.8);
@@ -74,20 +74,20 @@ void drawValue(Drawing& drawing, const Ruler& ruler, const Scale& scale)
     } else {
         shape.addEllipse(QPointF(x, y), r, r);
     }
-    drawing.stroke(shape, paper, 2.4);
+    drawing.stroke(shape, drawing.inks().paper, 2.4);
     if (scale.verdict != Verdict::tooClose) {
         drawing.fill(shape, colour);
         return;
     }
     // Too close: the half that may lie behind the jamb stays hollow.
     const bool wallLeft = scale.lower && (!scale.upper || *scale.value - *scale.lower <= *scale.upper - *scale.value);
-    drawing.fill(shape, paper);
+    drawing.fill(shape, drawing.inks().paper);
     drawing.stroke(shape, colour, 1.4);
     QPainterPath half2;
     half2.moveTo(x, y - r);
     half2.arcTo(QRectF(x - r, y - r, 2 * r, 2 * r), 90, wallLeft ? -180 : 180);
     half2.closeSubpath();
-    drawing.fill(half2, closeFill);
+    drawing.fill(half2, drawing.inks().closeFill);
     drawing.stroke(shape, colour, 1.2);
 }
 
@@ -122,14 +122,14 @@ void drawScale(Drawing& drawing, const QRectF& box, const Scale& scale)
     const QRectF band(box.left(), box.center().y() - high / 2, box.width(), high);
     const double left = lower ? ruler.at(*scale.lower) : band.left();
     const double right = upper ? ruler.at(*scale.upper) : band.right();
-    drawing.fill(QRectF(left, band.top(), right - left, high), done);
+    drawing.fill(QRectF(left, band.top(), right - left, high), drawing.inks().done);
     if (lower) {
         drawWall(drawing, QRectF(band.left(), band.top(), left - band.left(), high));
-        drawing.line(left, box.top(), left, box.bottom(), ink, 2.6);
+        drawing.line(left, box.top(), left, box.bottom(), drawing.inks().ink, 2.6);
     }
     if (upper) {
         drawWall(drawing, QRectF(right, band.top(), band.right() - right, high));
-        drawing.line(right, box.top(), right, box.bottom(), ink, 2.6);
+        drawing.line(right, box.top(), right, box.bottom(), drawing.inks().ink, 2.6);
     }
     if (finite(scale.value)) {
         drawValue(drawing, ruler, scale);
@@ -144,16 +144,16 @@ void drawTrials(Drawing& drawing, const QRectF& box, const Trials& trials)
     const double high = 0.46 * box.height();
     const QRectF band(box.left(), box.center().y() - high / 2, box.width(), high);
     const double jamb = band.left() + 0.8 * band.width();
-    drawing.fill(QRectF(QPointF(jamb, band.top()), band.bottomRight()), done);
+    drawing.fill(QRectF(QPointF(jamb, band.top()), band.bottomRight()), drawing.inks().done);
     drawWall(drawing, QRectF(band.topLeft(), QPointF(jamb, band.bottom())));
-    drawing.line(jamb, box.top(), jamb, box.bottom(), ink, 2.6);
+    drawing.line(jamb, box.top(), jamb, box.bottom(), drawing.inks().ink, 2.6);
     const bool all = trials.seen >= trials.wanted;
     const double reached = std::clamp(static_cast<double>(trials.seen) / trials.wanted, 0.0, 1.0);
     const double x = all ? (jamb + band.right()) / 2 + 1 : band.left() + 6 + reached * (jamb - band.left() - 14);
     QPainterPath dot;
     dot.addEllipse(QPointF(x, band.center().y()), 3.8, 3.8);
-    drawing.stroke(dot, paper, 2.4);
-    drawing.fill(dot, ink);
+    drawing.stroke(dot, drawing.inks().paper, 2.4);
+    drawing.fill(dot, drawing.inks().ink);
 }
 
 } // namespace proofwalk::report

@@ -5,15 +5,12 @@
 
 #include "core/report/contents.h"
 #include "core/report/drawing.h"
+#include "core/report/house.h"
 
 #include <set>
 #include <string>
-#include <utility>
 
 namespace proofwalk::report {
-
-/// A room by the names of its floor and itself.
-using RoomName = std::pair<std::string, std::string>;
 
 /// How high the section with words should be for so many floors; 0 if there are none.
 double sectionHeight(const std::vector<Floor>& floors);
