@@ -4,46 +4,13 @@
 #include "core/command/places.h"
 #include "core/command/standing.h"
 
-#include "core/base/digest.h"
-#include "core/base/file.h"
 #include "core/journal/home.h"
-#include "core/journal/vouch.h"
 #include "core/report/application.h"
-#include "core/report/issue.h"
+#include "core/report/handing.h"
 #include "core/walk/job.h"
-
-#include <algorithm>
 
 namespace proofwalk::command {
 namespace {
-
-/// The signer answers for this machine's key, once a job.
-Result<void> vouchOnce(walk::Job& job, const journal::SigningKey& machine, const journal::Identity& identity)
-{
-    const std::string key = base::toHex(machine.publicKeyDer());
-    const std::string certificate = base::toHex(identity.signerDer);
-    const auto& vouches = job.state().vouches;
-    if (std::ranges::any_of(
-            vouches, [&](const auto& told) { return told.body.key == key && told.body.certificate == certificate; }))
-        return {};
-    auto vouching = journal::vouchFor(job.id(), key, identity);
-    if (!vouching) return passOn(vouching);
-    const walk::Body body =
-        walk::VouchBody{vouching->machineKey, vouching->certificate, vouching->root, vouching->signature};
-    std::vector<journal::Draft> drafts(1);
-    drafts.front().kind = walk::kindOf(body);
-    drafts.front().body = walk::toJson(body, {});
-    return job.append(std::move(drafts), base::now());
-}
-
-Result<void> recordHandover(walk::Job& job, const std::string& pdf, bool interim)
-{
-    const walk::Body body = walk::HandedOverBody{base::sha256Hex(pdf), interim ? "interim" : "final"};
-    std::vector<journal::Draft> drafts(1);
-    drafts.front().kind = walk::kindOf(body);
-    drafts.front().body = walk::toJson(body, {});
-    return job.append(std::move(drafts), base::now());
-}
 
 Exit refuse(Face& face, const walk::Job& job, const Error& error)
 {
@@ -57,31 +24,25 @@ Exit refuse(Face& face, const walk::Job& job, const Error& error)
 Exit issueInto(Face& face, const Options& options, walk::Job& job, const journal::Identity& identity,
                const journal::SigningKey& machine)
 {
-    const bool interim = options.has("--interim");
-    const std::string out = options.value("--out");
-    if (!interim && walk::readinessOf(job.state(), base::now()).blocked()) {
-        const auto readiness = walk::readinessOf(job.state(), base::now());
-        const auto count = std::ranges::count(readiness.rungs, true, &walk::Rung::blocking);
-        return refuse(face, job, {"report.refused", options.words[0], {{"count", static_cast<std::int64_t>(count)}}});
-    }
-    if (auto vouched = vouchOnce(job, machine, identity); !vouched) return face.cannot(vouched.error());
-    auto record = job.record();
-    if (!record) return face.cannot(record.error());
+    const report::Handing handing{options.value("--out"), options.has("--interim")};
     const report::DrawingApplication application;
-    auto issued = report::issueReport(*record, face.book(), identity, {base::now(), interim});
-    if (!issued) return face.cannot(std::move(issued.error()).within(options.words[0]));
-    if (auto written = base::writeFile(out, issued->pdf); !written) return face.cannot(written.error());
-    if (auto noted = recordHandover(job, issued->pdf, interim); !noted) return face.cannot(noted.error());
+    auto handed = report::handOver(job, machine, identity, face.book(), handing);
+    if (!handed && handed.error().code == "report.refused")
+        return refuse(face, job, std::move(handed.error()).within(options.words[0]));
+    if (!handed && handed.error().where.empty())
+        return face.cannot(std::move(handed.error()).within(options.words[0]));
+    if (!handed) return face.cannot(handed.error());
 
-    const std::string standing(walk::wordOf(issued->readiness.standing));
-    const std::string fingerprint = issued->recordFingerprint;
-    face.say(interim ? "report.interim-done" : "report.done",
-             {{"file", out}, {"standing", face.phrase("standing." + standing + ".short")}, {"record", fingerprint}});
-    face.answer("report", {{"file", out},
-                           {"form", interim ? "interim" : "final"},
+    const std::string standing(walk::wordOf(handed->standing));
+    face.say(handing.interim ? "report.interim-done" : "report.done",
+             {{"file", handing.out.string()},
+              {"standing", face.phrase("standing." + standing + ".short")},
+              {"record", handed->recordFingerprint}});
+    face.answer("report", {{"file", handing.out.string()},
+                           {"form", handing.interim ? "interim" : "final"},
                            {"standing", standing},
-                           {"record", fingerprint},
-                           {"sha256", base::sha256Hex(issued->pdf)}});
+                           {"record", handed->recordFingerprint},
+                           {"sha256", handed->sha256}});
     return Exit::well;
 }
 
