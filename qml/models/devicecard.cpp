@@ -28,6 +28,14 @@ void DeviceCard::setTag(const QString& tag)
     refresh();
 }
 
+QStringList DeviceCard::stepNames() const
+{
+    QStringList names;
+    if (const walk::Stage* now = stage(m_inHand))
+        for (const walk::StepKey& key : now->steps) names.append(text(key.name));
+    return names;
+}
+
 void DeviceCard::choose(int stage)
 {
     m_chosen = stage;

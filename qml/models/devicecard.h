@@ -9,6 +9,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 #include <optional>
@@ -118,6 +119,7 @@ class DeviceCard : public QObject {
     Q_PROPERTY(Task task READ task NOTIFY changed) ///< what the stage in hand asks of the person
     Q_PROPERTY(
         QString subject READ subject NOTIFY changed) ///< of the stage in hand, as commands name it: "GR-01", "zone 4"
+    Q_PROPERTY(QStringList stepNames READ stepNames NOTIFY changed) ///< of the stage in hand
     Q_PROPERTY(QString caution READ caution NOTIFY changed) ///< stands before the stage in hand
     Q_PROPERTY(QString pattern READ pattern NOTIFY changed) ///< Listen: how it should sound; may be empty
     Q_PROPERTY(bool possible READ possible NOTIFY changed) ///< in the present state of its areas
@@ -162,6 +164,7 @@ public:
     int inHand() const { return m_inHand; }
     Task task() const { return m_task; }
     QString subject() const { return m_subject; }
+    QStringList stepNames() const;
     QString caution() const { return m_caution; }
     QString pattern() const { return m_pattern; }
     bool possible() const { return m_possible; }

@@ -61,7 +61,7 @@ Rectangle {
         width: 18
         height: 18
         name: "caution"
-        color: Theme.ink
+        colour: Theme.ink
     }
     Text {
         x: bar.glance.live ? 115 : 94
@@ -77,7 +77,7 @@ Rectangle {
         width: 20
         height: 18
         name: bar.glance.putBack > 0 ? "lid-off" : "lid-on"
-        color: Theme.ink
+        colour: Theme.ink
     }
     Text {
         anchors { left: lid.right; leftMargin: 4; verticalCenter: lid.verticalCenter }

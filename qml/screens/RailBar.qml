@@ -67,7 +67,7 @@ Rectangle {
 
         Row {
             spacing: 4
-            Icon { width: 20; height: 18; name: rail.glance.putBack > 0 ? "lid-off" : "lid-on"; color: Theme.ink }
+            Icon { width: 20; height: 18; name: rail.glance.putBack > 0 ? "lid-off" : "lid-on"; colour: Theme.ink }
             Text {
                 text: rail.glance.putBackWords
                 color: Theme.ink

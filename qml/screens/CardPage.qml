@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One device: where it is, what the plan promises of it, what to do now, and the verdict lowest, under the thumb.
+import QtQuick
+import Proofwalk.Models
+import Proofwalk.Parts
+
+FocusScope {
+    id: page
+
+    property string tag
+    /// The drawing beside the card has the room already.
+    property bool drawn: false
+    signal leave()
+
+    readonly property bool measuring: card.task === DeviceCard.Read && card.possible && !sheets.listing
+    readonly property bool timing: card.task === DeviceCard.Time && card.possible && !sheets.listing
+    readonly property real spare: height - sign.height - heading.height - foot.height - 24 - 12
+
+    /// What was in hand is recorded: to the next that waits, here or elsewhere.
+    function moveOn() {
+        card.choose(-1);
+        if (!card.possible && card.nextTag !== "") Whereabouts.go(Whereabouts.Walk, "card", card.nextTag);
+    }
+
+    DeviceCard {
+        id: card
+        tag: page.tag
+        onLeft: page.moveOn()
+    }
+
+    Rectangle { anchors.fill: parent; color: Theme.paper }
+
+    PlaceSign {
+        id: sign
+        objectName: "sign"
+        width: parent.width
+        floor: card.floor
+        room: card.room
+        way: card.position
+    }
+
+    RoomPicture {
+        id: picture
+        visible: !page.drawn
+        anchors { top: sign.bottom; left: parent.left; right: parent.right }
+        height: page.drawn ? 20 : Math.max(40, Math.min(138, page.spare - stair.contentHeight))
+        spots: SpotList { id: spots; tag: page.tag }
+        onSpotTapped: row => Whereabouts.go(Whereabouts.Walk, "card", spots.tagAt(row))
+        Accessible.name: Words.with("window.room-drawing", "room", card.room)
+    }
+    Rectangle { anchors { top: picture.bottom; left: parent.left; right: parent.right } height: 2; color: Theme.ink; visible: !page.drawn }
+
+    TagPlate {
+        id: plate
+        anchors { right: parent.right; rightMargin: Theme.margin; verticalCenter: picture.bottom }
+        text: card.tag
+        failed: card.verdict === Verdict.Fail
+    }
+
+    CardHeading {
+        id: heading
+        anchors { top: picture.bottom; topMargin: 14; left: parent.left; right: parent.right }
+        card: card
+        plateWidth: plate.width
+    }
+
+    Scroller {
+        id: stair
+        objectName: "stair"
+        anchors { top: heading.bottom; topMargin: 8; bottom: foot.top; bottomMargin: 6; left: parent.left; right: parent.right }
+        name: Words.of("window.steps")
+        contentHeight: treads.height
+
+        CardStair {
+            id: treads
+            width: stair.width
+            card: card
+            onUnfold: sheets.showSteps()
+        }
+    }
+
+    CardFoot {
+        id: foot
+        objectName: "foot"
+        anchors { bottom: parent.bottom; bottomMargin: 8; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
+        card: card
+        onWantsNoAccess: sheets.ask("no-access")
+        onWantsFault: sheets.fault()
+        onWantsMore: sheets.showMore()
+        onWantsState: Whereabouts.go(Whereabouts.Walk, "state", "")
+        onWantsNext: Whereabouts.go(Whereabouts.Walk, "card", card.nextTag)
+        onWantsList: page.leave()
+    }
+
+    Loader {
+        anchors { top: heading.bottom; bottom: parent.bottom; left: parent.left; right: parent.right }
+        active: page.measuring || page.timing
+        z: 2
+        sourceComponent: page.measuring ? reading : watch
+
+        Component {
+            id: reading
+
+            ReadingPanel {
+                card: card
+                onWantsFault: sheets.fault()
+                onWantsMore: sheets.showMore()
+                onRecorded: page.moveOn()
+            }
+        }
+        Component {
+            id: watch
+
+            StopwatchPage {
+                subject: card.subject
+                step: card.stepNames.length > 0 ? card.stepNames[0] : ""
+            }
+        }
+    }
+
+    CardSheets {
+        id: sheets
+        anchors.fill: parent
+        z: 10
+        card: card
+    }
+}

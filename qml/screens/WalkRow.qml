@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A row of the walk: a room begins with its wall, a device stands on the route, the rest are rows of their own.
+pragma ComponentBehavior: Bound
+import QtQuick
+import Proofwalk.Models
+import Proofwalk.Parts
+
+Item {
+    id: row
+
+    required property int index
+    required property int type
+    required property string key
+    required property string floor
+    required property string title
+    required property string note
+    required property string icon
+    required property int verdict
+    required property int seen
+    required property bool here
+    required property bool finished
+
+    signal taken()
+
+    implicitHeight: shown.implicitHeight
+    height: implicitHeight
+    Accessible.ignored: true
+
+    Loader {
+        id: shown
+        width: row.width
+        sourceComponent: row.type === WalkList.Room ? wall : row.type === WalkList.Device ? device : other
+    }
+
+    Component {
+        id: wall
+
+        RoomWall {
+            width: row.width
+            room: row.title
+            count: row.note
+            first: row.index === 0
+            here: row.here
+            finished: row.finished
+        }
+    }
+    Component {
+        id: device
+
+        DeviceRow {
+            objectName: "device-" + row.key
+            width: row.width
+            tag: row.key
+            title: row.title
+            note: row.note
+            mark: row.verdict
+            seen: row.seen
+            here: row.here
+            walked: row.finished
+            onClicked: row.taken()
+        }
+    }
+    Component {
+        id: other
+
+        PlainRow {
+            objectName: "row-" + row.key
+            width: row.width
+            mark: row.verdict
+            title: row.title
+            right: row.note
+            done: row.finished
+            onClicked: row.taken()
+        }
+    }
+}
