@@ -20,7 +20,7 @@ Rectangle {
             width: parent.width
             even: true
             ActionButton { text: "new job"; icon: "add"; stacked: true }
-            ActionButton { text: "open a file"; icon: "file"; stacked: true }
+            ActionButton { text: "open a file"; icon: "open-file"; stacked: true }
             ActionButton { text: "practise"; icon: "practise"; stacked: true }
         }
         ActionButton { width: parent.width; style: ActionButton.Filled; tall: true; text: "walk on"; second: "CE-07, cellar, ageing room" }
@@ -37,21 +37,21 @@ Rectangle {
             VerdictButton { text: "kein Zugang für heute"; mark: Verdict.NoAccess }
             VerdictButton { text: "abweichend vom Plan"; mark: Verdict.Fail }
         }
-        ActionButton { width: parent.width; style: ActionButton.Shut; tall: true; text: "put on test"; second: "not yet: event memory, clocks"; icon: "telephone" }
+        ActionButton { width: parent.width; style: ActionButton.Shut; tall: true; text: "put on test"; second: "not yet: event memory, clocks"; icon: "call" }
         ActionButton { width: parent.width; style: ActionButton.Shut; text: "sign"; second: "three findings are neither cleared nor accepted by the customer, and two lids are still off" }
         ButtonRow {
             width: parent.width
             even: true
-            ActionButton { text: "photo"; icon: "camera" }
-            ActionButton { text: "type it"; icon: "pencil" }
+            ActionButton { text: "photo"; icon: "photograph" }
+            ActionButton { text: "type it"; icon: "write" }
             ActionButton { text: "none" }
         }
         ButtonRow {
             width: parent.width
-            ActionButton { text: "call again"; icon: "telephone" }
+            ActionButton { text: "call again"; icon: "call" }
             ActionButton { text: "sheet for the panel door"; icon: "note" }
         }
-        ActionButton { width: parent.width; style: ActionButton.Filled; text: "retest CE-14"; icon: "onward" }
+        ActionButton { width: parent.width; style: ActionButton.Filled; text: "retest CE-14"; icon: "go" }
         ActionButton { width: parent.width; style: ActionButton.Filled; tall: true; text: "make the interim sheet"; second: "one page, with its code"; icon: "print" }
         Row {
             spacing: 8
@@ -69,8 +69,8 @@ Rectangle {
         Row {
             spacing: 8
             IconButton { icon: "withdraw"; name: "withdraw" }
-            IconButton { icon: "close"; name: "close"; framed: false }
-            IconButton { icon: "camera"; name: "photo"; keyDown: true }
+            IconButton { icon: "back"; name: "close"; framed: false }
+            IconButton { icon: "photograph"; name: "photo"; keyDown: true }
             LinkText { text: "draw again" }
         }
         ButtonRow {

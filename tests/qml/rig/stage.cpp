@@ -23,6 +23,19 @@ Home::Home()
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
 }
 
+namespace {
+
+/// By the tree of items: what a Repeater or a Loader makes is not always a child as objects go.
+QQuickItem* itemIn(QQuickItem& item, const QString& objectName)
+{
+    if (item.objectName() == objectName) return &item;
+    for (auto* child : item.childItems())
+        if (auto* found = itemIn(*child, objectName); found != nullptr) return found;
+    return nullptr;
+}
+
+} // namespace
+
 Stage::Stage() : m_engine(std::make_unique<QQmlApplicationEngine>())
 {
     if (auto ready = window::prepare(*m_engine); !ready)
@@ -71,7 +84,7 @@ QQuickWindow* Stage::open(const QUrl& page, const QSize& size)
 
 QQuickItem* Stage::item(const QString& objectName) const
 {
-    return m_window == nullptr ? nullptr : m_window->contentItem()->findChild<QQuickItem*>(objectName);
+    return m_window == nullptr ? nullptr : itemIn(*m_window->contentItem(), objectName);
 }
 
 void settle(QQuickWindow& window)

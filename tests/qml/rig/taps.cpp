@@ -62,14 +62,14 @@ void clickAt(QQuickWindow& window, const QPoint& at)
 
 void dragBy(QQuickWindow& window, const QPoint& from, const QPoint& by)
 {
-    constexpr int steps = 12;
+    constexpr int steps = 8;
     QTest::touchEvent(&window, finger()).press(0, from, &window);
     for (int step = 1; step <= steps; ++step) {
-        QTest::qWait(8);
+        QTest::qWait(4);
         QTest::touchEvent(&window, finger()).move(0, from + by * step / steps, &window);
     }
     // Held still, so that nothing flies on.
-    QTest::qWait(120);
+    QTest::qWait(110);
     QTest::touchEvent(&window, finger()).release(0, from + by, &window);
     QTest::qWait(20);
 }
@@ -117,8 +117,7 @@ bool Taps::scrollTo(QQuickItem& item)
         if (covered || around == nullptr) break;
         const QPointF middle = around->mapToScene({around->width() / 2, around->height() / 2});
         const QPointF way = middle - item.mapToScene({item.width() / 2, item.height() / 2});
-        // Beside what stands in the list, so that the drag does not begin on a button.
-        const double room = std::min(around->height(), double(m_window.height())) * 0.4;
+        const double room = std::min(around->height(), double(m_window.height())) * 0.7;
         const int dy = int(std::clamp(way.y(), -room, room));
         const auto before = item.mapToScene({0, 0});
         dragBy(m_window, middle.toPoint() - QPoint(0, dy / 2), {0, dy});
