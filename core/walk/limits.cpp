@@ -4,6 +4,7 @@
 #include "core/base/unit.h"
 #include "core/measure/conformity.h"
 #include "core/measure/loop.h"
+#include "core/walk/loopwiring.h"
 
 #include <algorithm>
 
@@ -43,27 +44,10 @@ Limit ofPlan(const catalogue::Step& step, std::string unit, const char* note)
 /// At rest the loop shows its end-of-line resistor and the cable, whatever stands across the alarm contact.
 Result<std::optional<Limit>> loopAtRest(const LimitGround& ground, const catalogue::Step& step, const plan::Zone& zone)
 {
-    const bool pair = zone.feed == "loop" || zone.feed == "four-wire";
-    if (!pair || !zone.resistors || *zone.resistors > 2 || !zone.cable_m || zone.conductor.empty())
-        return std::optional<Limit>{};
-    if (*zone.resistors == 0 && zone.rest != "closed") return std::optional<Limit>{};
-    if (*zone.resistors > 0 && (!zone.eol_ohm || !zone.tolerance_pct)) return std::optional<Limit>{};
-    if (*zone.resistors == 2 && !zone.alarm_ohm) return std::optional<Limit>{};
-
-    auto conductor = measure::conductorByName(zone.conductor, ground.conductors);
-    if (!conductor) return passOn(conductor);
-    auto cable = measure::pairResistance_ohm(measure::ConductorRun{*conductor, base::toDouble(*zone.cable_m), 20.0});
-    if (!cable) return passOn(cable);
-
-    measure::LoopWiring wiring;
-    wiring.resistors = *zone.resistors;
-    wiring.restClosed = zone.rest != "open";
-    wiring.fireStyle = wiring.resistors == 2 && !wiring.restClosed;
-    wiring.eol_ohm = zone.eol_ohm ? base::toDouble(*zone.eol_ohm) : 0;
-    wiring.alarm_ohm = zone.alarm_ohm ? base::toDouble(*zone.alarm_ohm) : 0;
-    wiring.tolerance_pct = zone.tolerance_pct ? base::toDouble(*zone.tolerance_pct) : 0;
-    wiring.cable_ohm_max = *cable;
-    const auto window = measure::loopWindow(wiring, measure::LoopState::closed);
+    const auto wiring = loopWiring(zone, ground.conductors);
+    if (!wiring) return std::unexpected(wiring.error());
+    if (!*wiring) return std::optional<Limit>{};
+    const auto window = measure::loopWindow(**wiring, measure::LoopState::closed);
     if (!window) return std::unexpected(window.error());
 
     Limit limit = ofPlan(step, "Ohm", "plan.loop");
