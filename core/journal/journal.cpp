@@ -257,6 +257,19 @@ Result<std::vector<Event>> Journal::append(std::vector<Draft> drafts, const base
 
 Result<Record> Journal::record() const { return loadRecord(m_file->database, m_file->path); }
 
+Result<std::string> Journal::photograph(const std::string& hash) const
+{
+    Statement row = m_file->database.prepare("SELECT bytes FROM photographs WHERE hash = ?1");
+    row.bind(1, hash);
+    const int code = row.step();
+    if (code != SQLITE_ROW && code != SQLITE_DONE)
+        return std::unexpected(readProblem(m_file->database, code, m_file->path));
+    std::string bytes = code == SQLITE_ROW ? row.text(0) : std::string();
+    if (code == SQLITE_DONE || base::sha256Hex(bytes) != hash)
+        return failure("journal.no-photograph", m_file->path.string(), {{"found", hash}});
+    return bytes;
+}
+
 const std::string& Journal::job() const { return m_file->chain.job(); }
 
 } // namespace proofwalk::journal

@@ -52,6 +52,9 @@ public:
 
     /// The record as of the last append.
     Result<Record> record() const;
+    /// The bytes of one photograph by its SHA-256 in hex, without reading the rest.
+    /// Errors: journal.no-photograph {found}: none of that hash is there, or its bytes are not those; those of reading.
+    Result<std::string> photograph(const std::string& hash) const;
     const std::string& job() const;
 
     Journal(const Journal&) = delete;

@@ -44,6 +44,8 @@ public:
     const State& state() const { return m_judged.state; }
     const Judged& judged() const { return m_judged; }
     Result<journal::Record> record() const { return m_journal.record(); }
+    /// The bytes of a photograph by its hash. Errors: those of Journal::photograph.
+    Result<std::string> photograph(const std::string& hash) const { return m_journal.photograph(hash); }
     const std::string& id() const { return m_journal.job(); }
     /// As of the last append; what it points to never changes.
     std::shared_ptr<const Privates> privates() const { return m_privates; }

@@ -66,7 +66,7 @@ Pressable {
 
         Item {
             width: parent.width
-            height: Math.max(24, plate.height, root.brief ? short.height + 4 : verdict.height, since.height)
+            height: Math.max(24, plate.height, root.brief ? curt.height + 4 : verdict.height, since.height)
 
             FigureText {
                 id: plate
@@ -105,7 +105,7 @@ Pressable {
                 Accessible.ignored: true
             }
             BodyText {
-                id: short
+                id: curt
                 visible: root.brief
                 x: Math.max(62, plate.width + 10)
                 y: 2

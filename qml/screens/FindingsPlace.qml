@@ -1,9 +1,76 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Findings: their list, and the page of one with its history. Narrow windows show one of both.
+pragma ComponentBehavior: Bound
 import QtQuick
+import Proofwalk.Models
+import Proofwalk.Parts
 
-Item {
+FocusScope {
     id: place
 
-    property bool wide: false ///< list and card side by side
-    property bool full: false ///< and the drawing as well
+    property bool wide: false ///< list and page side by side
+    property bool full: false
+    readonly property bool paged: Whereabouts.page !== ""
+    readonly property string finding: paged ? Whereabouts.subject : ""
+
+    function toList() { Whereabouts.go(Whereabouts.Findings, "", Whereabouts.subject); }
+
+    Keys.onEscapePressed: event => {
+        if (paged && !wide) toList();
+        else event.accepted = false;
+    }
+
+    FindingListPage {
+        id: list
+        visible: place.wide || !place.paged
+        enabled: !sheet.active
+        width: place.full ? 440 : place.wide ? 360 : place.width
+        height: place.height
+        focus: !place.paged
+    }
+    Loader {
+        id: page
+        objectName: "page"
+        active: place.paged
+        visible: active
+        enabled: !sheet.active
+        x: place.wide ? list.width + 2 : 0
+        width: place.width - x
+        height: place.height
+        focus: place.paged
+        sourceComponent: FindingPage {
+            key: place.finding
+            returnable: !place.wide
+            onLeave: place.toList()
+        }
+    }
+    Rectangle {
+        visible: place.wide && !place.paged
+        x: list.width + 2
+        width: place.width - x
+        height: place.height
+        color: Theme.paper
+
+        BodyText {
+            anchors.centerIn: parent
+            width: Math.min(360, parent.width - 2 * Theme.margin)
+            horizontalAlignment: Text.AlignHCenter
+            text: Words.of("window.finding.none-chosen")
+            color: Theme.ink2
+        }
+    }
+    Rectangle { visible: place.wide; x: list.width; width: 2; height: place.height; color: Theme.ink }
+
+    // The page's own sheets; which of them is up is kept, so that a program that was killed opens on it again.
+    Loader {
+        id: sheet
+        objectName: "sheet"
+        anchors.fill: parent
+        active: place.paged && Whereabouts.page !== "finding"
+        sourceComponent: FindingSheets {
+            what: Whereabouts.page
+            key: place.finding
+            onClosed: Whereabouts.go(Whereabouts.Findings, "finding", Whereabouts.subject)
+        }
+    }
 }
