@@ -24,8 +24,9 @@ class Glance : public QObject {
     Q_PROPERTY(QString testWords READ testWords NOTIFY changed)    ///< "on test until 15:30"
     Q_PROPERTY(int putBack READ putBack NOTIFY changed)
     Q_PROPERTY(QString putBackWords READ putBackWords NOTIFY changed)
-    Q_PROPERTY(int zones READ zones NOTIFY changed)
-    Q_PROPERTY(int rungs READ rungs NOTIFY changed)                ///< what still blocks the signature
+    Q_PROPERTY(QString zonesWords READ zonesWords NOTIFY changed)  ///< "64 in 41 zones"
+    Q_PROPERTY(QString walkWords READ walkWords NOTIFY changed)    ///< "41 of 64"
+    Q_PROPERTY(QString rungsWords READ rungsWords NOTIFY changed)  ///< what still stands before the signature
 
 public:
     explicit Glance(QObject* parent = nullptr);
@@ -42,8 +43,9 @@ public:
     QString testWords() const { return m_testWords; }
     int putBack() const { return m_putBack; }
     QString putBackWords() const { return m_putBackWords; }
-    int zones() const { return m_zones; }
-    int rungs() const { return m_rungs; }
+    QString zonesWords() const { return m_zonesWords; }
+    QString walkWords() const { return m_walkWords; }
+    QString rungsWords() const { return m_rungsWords; }
 
 Q_SIGNALS:
     void changed();
@@ -53,8 +55,8 @@ private:
     void tellTest(const class Snapshot& job);
 
     bool m_open = false, m_onTest = false, m_live = false;
-    int m_answered = 0, m_total = 0, m_findings = 0, m_putBack = 0, m_zones = 0, m_rungs = 0;
-    QString m_site, m_answeredWords, m_findingsWords, m_testWords, m_putBackWords;
+    int m_answered = 0, m_total = 0, m_findings = 0, m_putBack = 0;
+    QString m_site, m_answeredWords, m_findingsWords, m_testWords, m_putBackWords, m_zonesWords, m_walkWords, m_rungsWords;
 };
 
 } // namespace proofwalk::models

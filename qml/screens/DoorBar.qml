@@ -8,7 +8,6 @@ Rectangle {
     id: bar
 
     property int findings: 0
-    readonly property list<string> names: ["plan", "walk", "findings", "readings", "handover"]
 
     implicitHeight: 60
     color: Theme.film
@@ -23,11 +22,12 @@ Rectangle {
 
             DoorKey {
                 required property int index
+                readonly property string place: ["plan", "walk", "findings", "readings", "handover"][index]
 
                 width: bar.width / 5
                 height: bar.height
-                text: Words.of("window.place." + bar.names[index])
-                objectName: "door-" + bar.names[index]
+                text: Words.of("window.place." + place)
+                objectName: "door-" + place
                 way: Whereabouts.place === index ? DoorPicture.Here
                    : index <= Whereabouts.furthest ? DoorPicture.Been : DoorPicture.Ahead
                 openFinding: index === Whereabouts.Findings && bar.findings > 0

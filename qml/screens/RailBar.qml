@@ -5,7 +5,7 @@ import Proofwalk.Models
 import Proofwalk.Parts
 
 Rectangle {
-    id: rail
+    id: bar
 
     required property Glance glance
 
@@ -25,7 +25,7 @@ Rectangle {
     Text {
         id: site
         anchors { top: section.bottom; topMargin: 6; left: parent.left; right: parent.right; leftMargin: 10; rightMargin: 4 }
-        text: rail.glance.site
+        text: bar.glance.site
         textFormat: Text.PlainText
         wrapMode: Text.Wrap
         maximumLineCount: 3
@@ -43,19 +43,19 @@ Rectangle {
             DoorKey {
                 required property int index
 
-                readonly property list<string> names: ["plan", "walk", "findings", "readings", "handover"]
-                readonly property list<string> seconds: [Words.with("window.zones", "count", rail.glance.zones),
-                    rail.glance.answered + " " + rail.glance.answeredWords, rail.glance.findingsWords, "",
-                    Words.with("window.rungs", "count", rail.glance.rungs)]
+                readonly property string place: ["plan", "walk", "findings", "readings", "handover"][index]
 
-                width: rail.width
-                flat: true
-                text: Words.of("window.place." + names[index])
-                second: seconds[index]
-                objectName: "door-" + names[index]
+                width: bar.width
+                rail: true
+                text: Words.of("window.place." + place)
+                second: index === Whereabouts.Plan ? bar.glance.zonesWords
+                      : index === Whereabouts.Walk ? bar.glance.walkWords
+                      : index === Whereabouts.Findings ? bar.glance.findingsWords
+                      : index === Whereabouts.Handover ? bar.glance.rungsWords : ""
+                objectName: "door-" + place
                 way: Whereabouts.place === index ? DoorPicture.Here
                    : index <= Whereabouts.furthest ? DoorPicture.Been : DoorPicture.Ahead
-                openFinding: index === Whereabouts.Findings && rail.glance.findings > 0
+                openFinding: index === Whereabouts.Findings && bar.glance.findings > 0
                 onClicked: Whereabouts.go(index)
             }
         }
@@ -67,16 +67,16 @@ Rectangle {
 
         Row {
             spacing: 4
-            Icon { width: 20; height: 18; name: rail.glance.putBack > 0 ? "lid-off" : "lid-on"; colour: Theme.ink }
+            Icon { width: 20; height: 18; name: bar.glance.putBack > 0 ? "lid-off" : "lid-on"; colour: Theme.ink }
             Text {
-                text: rail.glance.putBackWords
+                text: bar.glance.putBackWords
                 color: Theme.ink
                 font { family: Theme.words; bold: true; pixelSize: Theme.label }
             }
         }
         Text {
             width: parent.width - 6
-            text: rail.glance.testWords
+            text: bar.glance.testWords
             wrapMode: Text.Wrap
             color: Theme.ink
             font { family: Theme.words; pixelSize: Theme.label }

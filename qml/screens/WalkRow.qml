@@ -68,7 +68,7 @@ Item {
             width: row.width
             mark: row.verdict
             title: row.title
-            right: row.note
+            after: row.note
             done: row.finished
             onClicked: row.taken()
         }
