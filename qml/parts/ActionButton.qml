@@ -2,6 +2,7 @@
 // An act in words, with an icon and a second line if it has them. A button that cannot act now is drawn as what it
 // is, a door that is shut (dashed), and its second line says why.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Buttons side by side while their words fit, beneath each other once they do not.
 import QtQuick
+import Proofwalk.Parts
 
 Item {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What can hurt, before the step that can. Never yellow: that is where you stand.
 import QtQuick
+import Proofwalk.Parts
 
 Rectangle {
     id: root

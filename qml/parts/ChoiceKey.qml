@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One of several: chosen, it is filled with ink.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A device in the list by rooms: its mark stands on the route.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A place of the day as a door on the corridor: in the bar its word stands under the floor, in the rail beside the door.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A small act whose icon says it; its name is heard, and written where there is room.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

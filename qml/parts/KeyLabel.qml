@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What stands on a button: an icon or a verdict's mark, words, and a second line; held together in the middle.
 import QtQuick
+import Proofwalk.Parts
 
 Item {
     id: root
@@ -44,9 +45,21 @@ Item {
         }
     }
 
+    // What the words take unwrapped. The texts themselves cannot be asked: their widths hang on it.
+    TextMetrics {
+        id: wordsExtent
+        font: words.font
+        text: root.text
+    }
+    TextMetrics {
+        id: underExtent
+        font: under.font
+        text: root.second
+    }
+
     Column {
         id: lines
-        readonly property real wanted: Math.ceil(Math.max(words.implicitWidth, under.visible ? under.implicitWidth : 0))
+        readonly property real wanted: Math.ceil(Math.max(wordsExtent.advanceWidth, underExtent.advanceWidth)) + 1
         x: root.stacked ? (root.width - width) / 2 : root.lead
         y: root.stacked ? root.height - height : (root.height - height) / 2
         width: Math.min(wanted, root.wordsRoom)

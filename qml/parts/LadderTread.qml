@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One tread of the stair to the signature: what is to be done, what is missing, and the way to its place.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root
@@ -17,13 +18,13 @@ Pressable {
     /// An icon instead of the mark.
     property string icon
     /// The last one, with the title of a page.
-    property bool top: false
+    property bool summit: false
     property bool touchable: link !== ""
 
     readonly property bool here: treadState === LadderTread.Here
     readonly property bool done: treadState === LadderTread.Done
     readonly property real nose: 8 + 22 * depth
-    readonly property real start: nose + (top ? 56 : 52)
+    readonly property real start: nose + (summit ? 56 : 52)
 
     name: title
     more: [second, link].filter(word => word !== "").join(", ")
@@ -31,7 +32,7 @@ Pressable {
     activeFocusOnTab: touchable
     focusInset: 2
     Accessible.role: touchable ? Accessible.Button : Accessible.StaticText
-    implicitHeight: Math.max(top ? 72 : 88, lines.height + 22)
+    implicitHeight: Math.max(summit ? 72 : 88, lines.height + 22)
 
     Rectangle {
         x: root.nose
@@ -44,8 +45,8 @@ Pressable {
     Rectangle {
         x: root.nose
         width: root.width - x
-        height: root.top ? 2 : 1
-        color: root.top ? Theme.ink : Theme.ink2
+        height: root.summit ? 2 : 1
+        color: root.summit ? Theme.ink : Theme.ink2
     }
     Rectangle {
         x: root.nose - (root.done ? 3 : 0)
@@ -71,8 +72,8 @@ Pressable {
     Icon {
         visible: root.icon !== ""
         x: root.nose + 15
-        y: root.top ? 18 : 12
-        width: root.top ? 32 : 26
+        y: root.summit ? 18 : 12
+        width: root.summit ? 32 : 26
         height: width
         name: root.icon !== "" ? root.icon : "unknown"
         colour: Theme.ink
@@ -88,9 +89,9 @@ Pressable {
         Lettering {
             width: parent.width
             text: root.title
-            font.family: root.top ? Theme.figures : Theme.words
+            font.family: root.summit ? Theme.figures : Theme.words
             font.bold: true
-            font.pixelSize: root.top ? Theme.head : Theme.lead
+            font.pixelSize: root.summit ? Theme.head : Theme.lead
             Accessible.ignored: true
         }
         Caption {
@@ -117,7 +118,7 @@ Pressable {
         y: root.height - height - 12
         width: 24
         height: 24
-        name: "onward"
+        name: "go"
         colour: root.here ? Theme.ink : Theme.route
     }
 }

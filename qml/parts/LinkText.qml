@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A word that leads somewhere.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A list for the keyboard too: Tab comes to it as a whole, the arrows go from row to row, Return takes the row.
 import QtQuick
+import Proofwalk.Parts
 
 ListView {
     id: root

@@ -3,6 +3,7 @@
 // place on it, figures are typed as they are: the point or the comma, the minus for the sign, Return for "next".
 pragma ComponentBehavior: Bound
 import QtQuick
+import Proofwalk.Parts
 
 FocusScope {
     id: root
@@ -170,7 +171,7 @@ FocusScope {
         height: Theme.target + root.gap + root.lastRow
         style: root.nextShut ? ActionButton.Shut : ActionButton.Filled
         text: root.nextText
-        icon: "onward"
+        icon: "go"
         stacked: true
         wordSize: Theme.text
         busy: root.nextBusy

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A key of the number pad. It leaves the keyboard's place to the pad.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Where you stand: floor and room, and the way there. A way that does not fit beside them goes beneath.
 import QtQuick
+import Proofwalk.Parts
 
 Rectangle {
     id: root

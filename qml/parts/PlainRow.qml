@@ -2,6 +2,7 @@
 // A row of two lines with an icon or a verdict's mark before it, and words or a button after it. A button that would
 // crowd the words stands under them.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root
@@ -12,7 +13,8 @@ Pressable {
     property int seen: Seen.Singly
     property string title
     property string second
-    property string right
+    /// At the end of the first line: who, when.
+    property string after
     /// The one in hand.
     property bool here: false
     property bool done: false
@@ -28,7 +30,7 @@ Pressable {
     readonly property bool under: tailWidth > 0 && width - start - tailWidth - Theme.margin - 8 < 112
 
     name: title
-    more: [second, right].filter(word => word !== "").join(", ")
+    more: [second, after].filter(word => word !== "").join(", ")
     shut: !touchable
     activeFocusOnTab: touchable && ListView.view === null
     focusInset: 2
@@ -75,24 +77,24 @@ Pressable {
 
         Item {
             width: parent.width
-            height: Math.max(words.height, after.visible ? after.height : 0)
+            height: Math.max(words.height, aside.visible ? aside.height : 0)
 
             Lettering {
                 id: words
-                width: after.visible ? after.x - 8 : parent.width
+                width: aside.visible ? aside.x - 8 : parent.width
                 text: root.title
                 font.bold: true
                 font.pixelSize: root.here ? Theme.lead : Theme.text
                 Accessible.ignored: true
             }
             Caption {
-                id: after
+                id: aside
                 visible: text !== ""
                 x: parent.width - width
                 y: root.here ? 3 : 1
                 width: Math.min(Math.ceil(implicitWidth), parent.width * 0.45)
                 horizontalAlignment: Text.AlignRight
-                text: root.right
+                text: root.after
                 color: root.here || root.done ? Theme.ink : Theme.ink2
                 Accessible.ignored: true
             }

@@ -2,6 +2,7 @@
 // The base of everything that is touched: a name and a role for who cannot see it, Space and Return for who cannot
 // touch it, an edge that shows where the keyboard is, and one signal. It draws nothing but that edge.
 import QtQuick
+import Proofwalk.Parts
 
 Item {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Why the last act was refused. Without a reason it is not there.
 import QtQuick
+import Proofwalk.Parts
 
 Item {
     id: root

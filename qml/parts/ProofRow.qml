@@ -3,6 +3,7 @@
 // words of those the plan does not promise go, then the row breaks.
 pragma ComponentBehavior: Bound
 import QtQuick
+import Proofwalk.Parts
 
 Flow {
     id: root

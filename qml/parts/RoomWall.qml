@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A room in a list of devices begins with its wall: the route passes through the doorway in it.
 import QtQuick
+import Proofwalk.Parts
 
 Rectangle {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line under a row (decoration) or, heavy, under a heading.
 import QtQuick
+import Proofwalk.Parts
 
 Rectangle {
     property bool heavy: false

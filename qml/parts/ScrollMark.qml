@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How much of a page is seen and where: a thin mark at its edge. It is looked at, not touched.
 import QtQuick
+import Proofwalk.Parts
 
 Rectangle {
     id: root

@@ -2,6 +2,7 @@
 // A page that may be higher than its place. The keyboard moves it, and it moves to what the keyboard has come to.
 import QtQuick
 import QtQuick.Window
+import Proofwalk.Parts
 
 Flickable {
     id: root

@@ -3,6 +3,7 @@
 // returns to where it was. Escape and Back put it away.
 import QtQuick
 import QtQuick.Window
+import Proofwalk.Parts
 
 FocusScope {
     id: root
@@ -74,7 +75,7 @@ FocusScope {
         id: panel
         width: root.broad ? 480 : root.width
         x: root.broad ? (root.width - width) / 2 : 0
-        height: Math.min(root.height, page.y + page.contentHeight + bottom.height + Theme.margin)
+        height: Math.min(root.height, page.y + body.height + bottom.height + Theme.margin)
         y: root.broad ? Math.max(0, (root.height - height) / 2) : root.height - height
         color: Theme.paper
         border { width: root.broad ? 2 : 0; color: Theme.ink }
@@ -98,16 +99,17 @@ FocusScope {
             id: closer
             x: parent.width - width - 12
             y: 8
-            icon: "close"
+            icon: "back"
             name: root.closeName
             framed: false
             onClicked: root.dismissed()
         }
         Scroller {
             id: page
-            anchors { left: parent.left; right: parent.right; bottom: bottom.top; margins: 2 }
+            x: 2
             y: Math.max(heading.y + heading.height, closer.y + closer.height) + 8
-            height: bottom.y - y
+            width: panel.width - 4
+            height: panel.height - y - bottom.height - Theme.gap
             name: root.title
             contentHeight: body.height
 
@@ -120,7 +122,7 @@ FocusScope {
         }
         Column {
             id: bottom
-            anchors { bottom: parent.bottom; bottomMargin: Theme.gap }
+            y: panel.height - height - Theme.gap
             x: Theme.margin
             width: parent.width - 2 * x
             topPadding: acts.visibleChildren.length > 0 ? Theme.gap : 0

@@ -2,6 +2,7 @@
 // One tread of the stair of steps. Its nose is `depth` noses out from the last one; the one in hand is large and hosts
 // what the step needs.
 import QtQuick
+import Proofwalk.Parts
 
 Item {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A device's tag on its plate.
 import QtQuick
+import Proofwalk.Parts
 
 Rectangle {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Words to be typed, under their label.
 import QtQuick
+import Proofwalk.Parts
 
 FocusScope {
     id: root

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Yes or no, as a window in a wall: lit or dark.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

@@ -2,6 +2,7 @@
 // A verdict to give: its mark and its word. Filled, it is the one the page expects ("as planned"), and its second
 // line says what it answers and what stays open.
 import QtQuick
+import Proofwalk.Parts
 
 Pressable {
     id: root

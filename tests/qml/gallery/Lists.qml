@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Rows: devices by rooms, rows of two lines.
-pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Parts
 
@@ -56,8 +55,8 @@ Rectangle {
             }
         }
         RowRule { width: parent.width; heavy: true }
-        PlainRow { width: parent.width; done: true; touchable: false; mark: Verdict.Pass; title: "Station"; second: "on test, operator told"; right: "by you, 07:58" }
-        PlainRow { width: parent.width; done: true; touchable: false; mark: Verdict.Pass; title: "People in the house"; second: "told, shop and flat"; right: "by the owner, 08:05" }
+        PlainRow { width: parent.width; done: true; touchable: false; mark: Verdict.Pass; title: "Station"; second: "on test, operator told"; after: "by you, 07:58" }
+        PlainRow { width: parent.width; done: true; touchable: false; mark: Verdict.Pass; title: "People in the house"; second: "told, shop and flat"; after: "by the owner, 08:05" }
         PlainRow { width: parent.width; touchable: false; mark: Verdict.ToDo; title: "Shop door release"; second: "must not unlock the shop"
             ActionButton { style: ActionButton.Edged; text: "I made it safe" } }
         PlainRow { width: parent.width; touchable: false; mark: Verdict.ToDo; title: "Vat heater cut-off, with its second relay in the yard"; second: "milk is in the vat until 10:30"
@@ -65,7 +64,7 @@ Rectangle {
         PlainRow { width: parent.width; icon: "caution"; title: "Fault found: zone 30, feed store"; second: "tamper, since 19 Nov, not ours" }
         PlainRow { width: parent.width; icon: "isolated"; title: "Isolated by others: zone 27"; second: "kitchen heat, since 3 Oct, no reason given" }
         PlainRow { width: parent.width; here: true; mark: Verdict.ToDo; title: "Event memory"; second: "last 50 events, photograph or type" }
-        PlainRow { width: parent.width; mark: Verdict.ToDo; keyDown: true; title: "Clocks compared"; second: "panel, phone, station"; right: "pressed" }
+        PlainRow { width: parent.width; mark: Verdict.ToDo; keyDown: true; title: "Clocks compared"; second: "panel, phone, station"; after: "pressed" }
         PlainRow { width: parent.width; title: "No mark at all"; second: "one line" }
     }
 }

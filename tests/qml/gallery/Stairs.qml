@@ -71,7 +71,7 @@ Rectangle {
                 id: ladder
                 y: 20
                 width: parent.width
-                LadderTread { width: parent.width; depth: 6; top: true; icon: "write"; title: "Signature"; second: "opens with the last step" }
+                LadderTread { width: parent.width; depth: 6; summit: true; icon: "write"; title: "Signature"; second: "opens with the last step" }
                 LadderTread { width: parent.width; depth: 5; title: "Shown to owner"; second: "set, unset, alarm, who to ring"; link: "go to Handover" }
                 LadderTread { width: parent.width; depth: 4; title: "Back to normal"; second: "isolations off, monitoring told"; link: "go to Walk, after" }
                 LadderTread { width: parent.width; depth: 3; title: "2 findings answered"; second: "cleared, or accepted by owner"; link: "go to Findings" }

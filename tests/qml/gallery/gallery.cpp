@@ -23,7 +23,7 @@ namespace {
 
 const std::pair<const char*, parts::Theme::Choice> looks[] = {
     {"light", parts::Theme::Light}, {"dark", parts::Theme::Dark}, {"contrast", parts::Theme::HighContrast}};
-const char* const pages[] = {"Buttons", "Pads", "Stairs", "Lists", "Sheet"};
+const char* const pages[] = {"Buttons", "Pads", "Stairs", "Lists", "Sheet", "Drawn"};
 
 bool draw(QQmlEngine& engine, const QString& page, int width, const QString& file)
 {
