@@ -99,14 +99,14 @@ void drawAround(Drawing& drawing, QPointF c, double r, Verdict verdict)
 {
     const QColor colour = inkOf(verdict, drawing.inks());
     switch (verdict) {
-    case Verdict::fail: drawing.stroke(diamond(c, 1.3 * r), colour, 0.13 * r); break;
+    case Verdict::fail: drawing.stroke(diamond(c, 1.25 * r), colour, 0.18 * r); break;
     case Verdict::noAccess:
-    case Verdict::running: drawing.frame(QRectF(c.x() - r, c.y() - r, 2 * r, 2 * r), colour, 0.13 * r); break;
+    case Verdict::running: drawing.frame(QRectF(c.x() - r, c.y() - r, 2 * r, 2 * r), colour, 0.18 * r); break;
     case Verdict::notApplicable: break;
     case Verdict::pass:
     case Verdict::tooClose:
     case Verdict::toDo:
-    case Verdict::retest: drawing.stroke(disc(c, r), colour, 0.13 * r); break;
+    case Verdict::retest: drawing.stroke(disc(c, r), colour, 0.18 * r); break;
     }
 }
 

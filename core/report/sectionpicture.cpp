@@ -165,7 +165,7 @@ SectionPlan planSection(const QRectF& box, const std::vector<Floor>& floors, con
     SectionPlan plan;
     plan.show = show;
     plan.house = houseOf(floors, labels, show.here ? std::optional(show.here->first) : std::nullopt);
-    plan.wall = std::clamp(whole(std::min(box.width() / 60, box.height() / 30)), 1.0, 3.0);
+    plan.wall = std::clamp(whole(std::min(box.width() / 45, box.height() / 26)), 1.0, 3.0);
     const double rim = hereWall * plan.wall / 2;
     plan.box = box.adjusted(0, 0, 0, -rim);
     Geometry& g = plan.geometry;

@@ -63,13 +63,13 @@ ScalePicture::Layout ScalePicture::layOut() const
     layout.lowerLines = report::wrapped(m_lowerWord, plain, std::max(40.0, width() / 2 - 12));
     layout.upperLines = report::wrapped(m_upperWord, plain, std::max(40.0, width() / 2 - 12));
     const auto lines = static_cast<double>(std::max(layout.lowerLines.size(), layout.upperLines.size()));
-    double y = 0;
+    // The words stand above the figure, so that its leader crosses none of them wherever the reading lies.
+    layout.wordsBase = 12;
+    double y = lines * lineHeight;
     if (!m_valueText.isEmpty()) {
-        layout.valueBase = 15;
+        layout.valueBase = y + 15;
         y += valueHeight;
     }
-    layout.wordsBase = y + 12;
-    y += lines * lineHeight;
     y += (jambHeight - bandHeight) / 2;
     layout.band = QRectF(0, y, width(), bandHeight);
     layout.bottom = layout.band.bottom() + (jambHeight - bandHeight) / 2 + figuresHeight;
