@@ -22,14 +22,18 @@ bool ofOneSignal(const std::string& signal, const std::string& other)
     return signal == other || signal == "-" || other == "-";
 }
 
+bool isPossible(const State& state, const ScopeStep& step)
+{
+    return std::ranges::find(step.step.states, stateFor(state, step.key)) != step.step.states.end();
+}
+
 bool isAnswered(const StepView& view) { return view.answered() && view.verdict != Verdict::retest; }
 
 /// Whether the step is done in one go with those of the stage.
 bool joins(const State& state, const Stage& stage, const ScopeStep& next)
 {
     if (stage.steps.size() >= mostTogether || !next.step.caution.empty() || !isPlain(next.step)) return false;
-    const ScopeStep* last = state.scope->step(stage.steps.back());
-    if (!isPlain(last->step) || last->step.states != next.step.states) return false;
+    if (!isPlain(state.scope->step(stage.steps.back())->step) || isPossible(state, next) != stage.possible) return false;
     if (isAnswered(viewStep(state, next.key)) != stage.answered) return false;
     return std::ranges::all_of(stage.steps, [&](const StepKey& key) {
         const ScopeStep* step = state.scope->step(key);
@@ -53,7 +57,7 @@ std::vector<Stage> stagesOf(const State& state, const ScopeDevice& device, bool 
         Stage stage;
         stage.steps.push_back(key);
         stage.answered = isAnswered(view);
-        stage.possible = std::ranges::find(step.step.states, stateFor(state, key)) != step.step.states.end();
+        stage.possible = isPossible(state, step);
         stages.push_back(std::move(stage));
     }
     return stages;

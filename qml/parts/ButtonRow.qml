@@ -18,7 +18,7 @@ Item {
         let wanted = 0, widest = 0;
         for (let i = 0; i < children.length; ++i) {
             const key = children[i];
-            if (!key.visible) continue;
+            if (!key || !key.visible) continue;
             shown.push(key);
             wanted += key.implicitWidth;
             widest = Math.max(widest, key.implicitWidth);

@@ -27,10 +27,11 @@ Item {
     readonly property bool done: treadState === StepTread.Done
     readonly property real nose: Theme.margin + 10 * depth
     readonly property real start: nose + (done ? 36 : 16)
+    readonly property real spoken: text === "" ? 0 : words.height + 6
     readonly property real hostedHeight: here ? hosted.childrenRect.height : 0
 
     implicitHeight: Math.max(touchable ? Theme.target : 0,
-        here ? 8 + words.height + (hostedHeight > 0 ? 6 + hostedHeight : 0) + 10
+        here ? 8 + spoken + (hostedHeight > 0 ? hostedHeight : 0) + 10
              : Math.max(done ? 28 : 27, words.height + 7))
 
     Rectangle {
@@ -84,7 +85,7 @@ Item {
         id: hosted
         visible: root.here
         x: root.start
-        y: words.y + words.height + 6
+        y: words.y + root.spoken
         width: root.width - x - Theme.margin
         height: childrenRect.height
     }

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The building cut open, the room in hand from above, and what the marks mean: beside list and card in a full window.
-pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts

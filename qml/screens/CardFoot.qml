@@ -12,7 +12,6 @@ Column {
 
     signal wantsNoAccess()
     signal wantsFault()
-    signal wantsMore()
     signal wantsState()
     signal wantsNext()
     signal wantsList()
@@ -36,13 +35,6 @@ Column {
         visible: foot.acting
         width: parent.width
 
-        IconButton {
-            objectName: "more"
-            icon: "more"
-            name: Words.of("window.more")
-            implicitHeight: Theme.verdict
-            onClicked: foot.wantsMore()
-        }
         VerdictButton {
             objectName: "no-access"
             text: Words.of("window.no-access")

@@ -76,6 +76,7 @@ FocusScope {
             width: stair.width
             card: card
             onUnfold: sheets.showSteps()
+            onWantsMore: sheets.showMore()
         }
     }
 
@@ -86,7 +87,6 @@ FocusScope {
         card: card
         onWantsNoAccess: sheets.ask("no-access")
         onWantsFault: sheets.fault()
-        onWantsMore: sheets.showMore()
         onWantsState: Whereabouts.go(Whereabouts.Walk, "state", "")
         onWantsNext: Whereabouts.go(Whereabouts.Walk, "card", card.nextTag)
         onWantsList: page.leave()

@@ -10,6 +10,7 @@ Column {
 
     required property DeviceCard card
     signal unfold()
+    signal wantsMore()
 
     StepTread {
         visible: stair.card.doneWords !== ""
@@ -74,14 +75,12 @@ Column {
     }
 
     StepTread {
-        visible: stair.card.aheadWords !== ""
-        height: visible ? implicitHeight : 0
         width: stair.width
         objectName: "steps-ahead"
         treadState: StepTread.Folded
         touchable: true
-        text: stair.card.aheadWords
-        onClicked: stair.unfold()
+        text: stair.card.aheadWords !== "" ? stair.card.aheadWords : Words.of("window.nothing-ahead")
+        onClicked: stair.wantsMore()
     }
     BodyText {
         visible: stair.card.inHand < 0

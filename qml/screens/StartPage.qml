@@ -5,4 +5,5 @@ Item {
     id: page
 
     property bool wide: false
+    property bool full: false
 }

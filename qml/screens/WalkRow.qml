@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A row of the walk: a room begins with its wall, a device stands on the route, the rest are rows of their own.
-pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -22,55 +21,43 @@ Item {
 
     signal taken()
 
-    implicitHeight: shown.implicitHeight
+    implicitHeight: wall.visible ? wall.implicitHeight : device.visible ? device.implicitHeight : other.implicitHeight
     height: implicitHeight
     Accessible.ignored: true
 
-    Loader {
-        id: shown
-        width: row.width
-        sourceComponent: row.type === WalkList.Room ? wall : row.type === WalkList.Device ? device : other
-    }
-
-    Component {
+    RoomWall {
         id: wall
-
-        RoomWall {
-            width: row.width
-            room: row.title
-            count: row.note
-            first: row.index === 0
-            here: row.here
-            finished: row.finished
-        }
+        visible: row.type === WalkList.Room
+        width: row.width
+        room: row.title
+        count: row.note
+        first: row.index === 0
+        here: row.here
+        finished: row.finished
     }
-    Component {
+    DeviceRow {
         id: device
-
-        DeviceRow {
-            objectName: "device-" + row.key
-            width: row.width
-            tag: row.key
-            title: row.title
-            note: row.note
-            mark: row.verdict
-            seen: row.seen
-            here: row.here
-            walked: row.finished
-            onClicked: row.taken()
-        }
+        objectName: "device-" + row.key
+        visible: row.type === WalkList.Device
+        width: row.width
+        tag: row.key
+        title: row.title
+        note: row.note
+        mark: row.verdict
+        seen: row.seen
+        here: row.here
+        walked: row.finished
+        onClicked: row.taken()
     }
-    Component {
+    PlainRow {
         id: other
-
-        PlainRow {
-            objectName: "row-" + row.key
-            width: row.width
-            mark: row.verdict
-            title: row.title
-            after: row.note
-            done: row.finished
-            onClicked: row.taken()
-        }
+        objectName: "row-" + row.key
+        visible: !wall.visible && !device.visible
+        width: row.width
+        mark: row.verdict
+        title: row.title
+        after: row.note
+        done: row.finished
+        onClicked: row.taken()
     }
 }
