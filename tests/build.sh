@@ -14,7 +14,8 @@ name=${1:-}
 case "$name" in
 dev) set -- "$@" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG='-O0 -g1' ;;
 release) set -- "$@" -DCMAKE_BUILD_TYPE=RelWithDebInfo -DPROOFWALK_TESTS=OFF ;;
-asan) set -- "$@" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG='-O1 -g1' -DPROOFWALK_SANITIZE=ON ;;
+asan) set -- "$@" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG='-O1 -g1' -DPROOFWALK_SANITIZE=ON \
+    -DPROOFWALK_QMLCACHE=OFF ;;
 nowindow) set -- "$@" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG='-O0 -g1' -DPROOFWALK_TESTS=OFF \
     -DPROOFWALK_WINDOW=OFF -DPROOFWALK_PRECOMPILE=OFF ;;
 *) echo "build.sh: name one of dev, release, asan, nowindow" >&2; exit 2 ;;
