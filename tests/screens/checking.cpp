@@ -12,6 +12,8 @@
 #include "tests/qml/rig/targets.h"
 #include "tests/screens/acting.h"
 
+#include <functional>
+
 namespace proofwalk::screens {
 namespace {
 
@@ -77,55 +79,71 @@ void collect(const QQuickItem& item, QSet<QString>& types)
     for (const auto* child : item.childItems()) collect(*child, types);
 }
 
+using Say = std::function<void(const QString&)>;
+
+void sayAll(const rig::Findings& findings, const Say& say)
+{
+    for (const auto& line : rig::toText(findings).split(u'\n', Qt::SkipEmptyParts)) say(line);
+}
+
+/// Job, window, actions; nullptr, and said, if any of it fails.
+QQuickWindow* begin(const State& state, const QSize& size, rig::Stage& stage, Jobs& jobs, const Say& say)
+{
+    QString problem;
+    if (state.job != u"-") {
+        const auto file = jobs.fresh(state.job);
+        problem = file ? opened(*file) : QString::fromStdString(file.error().code + " " + file.error().where);
+    }
+    auto* window =
+        problem.isEmpty() ? stage.open(QUrl(QStringLiteral("qrc:/qt/qml/Proofwalk/Screens/Main.qml")), size) : nullptr;
+    if (window == nullptr) {
+        say(problem + stage.problem());
+        return nullptr;
+    }
+    rest(*window);
+    for (const auto& action : state.actions)
+        if (const auto failed = act(*window, action); !failed.isEmpty()) {
+            say(action + QStringLiteral(": ") + failed);
+            return nullptr;
+        }
+    return window;
+}
+
 } // namespace
 
 void Checking::inSize(const State& state, const QSize& size, Told& told)
 {
     const QString place = QStringLiteral("%1-%2x%3").arg(state.name).arg(size.width()).arg(size.height());
     QString look = QString::fromLatin1(looks[0].name);
-    const auto say = [&](const QString& what) { told.violations << place + u'-' + look + QStringLiteral(": ") + what; };
-    const auto sayAll = [&](const rig::Findings& findings) {
-        for (const auto& line : rig::toText(findings).split(u'\n', Qt::SkipEmptyParts)) say(line);
-    };
+    const Say say = [&](const QString& what) { told.violations << place + u'-' + look + QStringLiteral(": ") + what; };
     QStringList warnings;
     {
         const Hearing hearing(warnings);
         Theme::instance().setChoice(looks[0].choice);
         models::Whereabouts::instance().go(models::Whereabouts::Walk);
         rig::Stage stage;
-        if (state.job != u"-") {
-            auto file = m_jobs.fresh(state.job);
-            const QString problem =
-                file ? opened(*file) : QString::fromStdString(file.error().code + " " + file.error().where);
-            if (!problem.isEmpty()) return say(problem);
-        }
-        auto* window = stage.open(QUrl(QStringLiteral("qrc:/qt/qml/Proofwalk/Screens/Main.qml")), size);
-        if (window == nullptr) return say(stage.problem());
-        rest(*window);
-        for (const auto& action : state.actions)
-            if (const auto problem = act(*window, action); !problem.isEmpty())
-                return say(action + QStringLiteral(": ") + problem);
-
-        collect(*window->contentItem(), told.types);
-        sayAll(rig::legible(*window));
-        sayAll(rig::targets(*window));
-        sayAll(rig::accessible(*window));
-        for (const auto& one : looks) {
-            look = QString::fromLatin1(one.name);
-            if (m_folder.isEmpty() && one.choice != Theme::Light && size != sizes[0]) continue;
-            Theme::instance().setChoice(one.choice);
+        if (auto* window = begin(state, size, stage, m_jobs, say); window != nullptr) {
+            collect(*window->contentItem(), told.types);
+            sayAll(rig::legible(*window), say);
+            sayAll(rig::targets(*window), say);
+            sayAll(rig::accessible(*window), say);
+            for (const auto& one : looks) {
+                if (m_folder.isEmpty() && one.choice != Theme::Light && size != sizes[0]) continue;
+                look = QString::fromLatin1(one.name);
+                Theme::instance().setChoice(one.choice);
+                rest(*window);
+                const QImage grab = window->grabWindow();
+                sayAll(rig::contrasts(*window, grab), say);
+                ++told.pictures;
+                if (!m_folder.isEmpty() && !grab.save(m_folder + u'/' + place + u'-' + look + QStringLiteral(".png")))
+                    say(QStringLiteral("the picture cannot be written"));
+            }
+            look = QString::fromLatin1(looks[0].name);
+            Theme::instance().setChoice(looks[0].choice);
             rest(*window);
-            const QImage grab = window->grabWindow();
-            sayAll(rig::contrasts(*window, grab));
-            ++told.pictures;
-            if (!m_folder.isEmpty() && !grab.save(m_folder + u'/' + place + u'-' + look + QStringLiteral(".png")))
-                say(QStringLiteral("the picture cannot be written"));
+            // The order of Tab hangs on what is there, not on how it is coloured; the marks are looked at once.
+            sayAll(rig::tabWalk(*window, size == sizes[0]), say);
         }
-        look = QString::fromLatin1(looks[0].name);
-        Theme::instance().setChoice(looks[0].choice);
-        rest(*window);
-        // The order of Tab hangs on what is there, not on how it is coloured; the marks are looked at once.
-        sayAll(rig::tabWalk(*window, size == sizes[0]));
     }
     warnings.removeDuplicates();
     for (const auto& warning : warnings) say(warning);
