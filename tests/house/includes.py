@@ -32,6 +32,25 @@ LINK = re.compile(r"\bproofwalk_([a-z]+)\b")
 TARGET = re.compile(r"add_(?:library|executable)\(\s*(proofwalk\w*)")
 
 
+# Within qml each module uses only those before it; main.cpp and window.cpp, beside them, use all.
+MODULES = ("parts", "models", "screens")
+WITHIN = re.compile(r'^\s*(?:#\s*include\s*"qml/(parts|models|screens)/|import\s+Proofwalk\.(Parts|Models|Screens)\b)')
+
+
+def room_of(path):
+    return "qml" if path.parts[0] == "qml" else path.parts[1]
+
+
+def within_window(root):
+    for path in files(root, ["qml"], (*CODE, ".qml")):
+        if path.parts[1] not in MODULES:
+            continue
+        for number, line in lines(root, path):
+            if (found := WITHIN.match(line)) and (other := (found.group(1) or found.group(2)).lower()) != path.parts[1]:
+                if MODULES.index(other) > MODULES.index(path.parts[1]):
+                    yield f"{path}:{number}: {path.parts[1]} may not use {other}, which stands above it"
+
+
 def allowed(room, other):
     return other == room or LEVEL[other] > LEVEL[room]
 
@@ -64,9 +83,9 @@ def links(root):
     for path in listed:
         for _, line in lines(root, path):
             for target in TARGET.findall(line):
-                home[target] = path.parts[1]
+                home[target] = room_of(path)
     for path in listed:
-        room = path.parts[1]
+        room = room_of(path)
         for number, line in lines(root, path):
             for name in LINK.findall(line.split("#")[0]):
                 other = home.get("proofwalk_" + name)
@@ -77,12 +96,12 @@ def links(root):
 def rule(root):
     findings = []
     for path in files(root, ["core", "qml"], CODE):
-        room = "qml" if path.parts[0] == "qml" else path.parts[1]
+        room = room_of(path)
         if room not in LEVEL:
             findings.append(f"{path}:1: {room} is no room of the picture")
             continue
         findings += in_file(root, path, room)
-    return findings + list(links(root))
+    return findings + list(links(root)) + list(within_window(root))
 
 
 if __name__ == "__main__":

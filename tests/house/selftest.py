@@ -10,6 +10,7 @@ sys.path.insert(0, str(Path(__file__).parent))
 import includes
 import licence
 import packages
+import qml
 import sizes
 import tested
 import toplevel
@@ -28,6 +29,12 @@ GOOD = {
     "core/walk/CMakeLists.txt": "# SPDX-License-Identifier: GPL-3.0-or-later\nadd_library(proofwalk_walk STATIC fold.cpp)\n"
                                 "target_link_libraries(proofwalk_walk PUBLIC proofwalk_plan)\n",
     "tests/base/csv.cpp": SPDX, "tests/walk/fold.cpp": SPDX,
+    "core/words/english/window.toml": "# SPDX-License-Identifier: GPL-3.0-or-later\n[phrases]\n"
+                                      "\"window.title\" = \"P\"\n\"window.due.one\" = \"a day\"\n",
+    "qml/screens/Main.qml": SPDX + 'import QtQuick\nimport Proofwalk.Parts\nItem { property string s: Words.of("window.title") }\n',
+    "qml/models/glance.cpp": SPDX + 'const auto s = phrase("window.due" + count(n));\n',
+    "qml/parts/Key.qml": SPDX + "import QtQuick\nText {}\n",
+    "tests/qml/models/glance.cpp": SPDX, "tests/qml/gallery/Keys.qml": SPDX + "Key {}\n",
 }
 
 
@@ -54,8 +61,8 @@ class Rules(unittest.TestCase):
             self.assertTrue(finding.startswith(start), finding)
 
     def testAGoodTreeIsQuiet(self):
-        for rule in (includes.rule, licence.rule, sizes.rule, tested.rule, toplevel.rule,
-                     lambda root: packages.rule(root, {"libfmt-dev"})):
+        for rule in (includes.rule, licence.rule, sizes.rule, tested.rule, toplevel.rule, qml.rule,
+                     lambda root: packages.rule(root, {"libfmt-dev", "qml6-module-qtquick"})):
             self.expect(rule)
 
     def testAnIncludeThatClimbs(self):
@@ -89,6 +96,12 @@ class Rules(unittest.TestCase):
     def testALinkThatClimbs(self):
         self.write("core/plan/CMakeLists.txt", GOOD["core/plan/CMakeLists.txt"].replace("_base", "_walk"))
         self.expect(includes.rule, "core/plan/CMakeLists.txt:3: plan may not link proofwalk_walk")
+
+    def testAModuleOfTheWindowThatClimbs(self):
+        self.write("qml/parts/Key.qml", SPDX + "import QtQuick\nimport Proofwalk.Models\nText {}\n")
+        self.write("qml/models/glance.cpp", SPDX + '#include "qml/parts/words.h"\n#include "qml/screens/x.h"\n')
+        self.expect(includes.rule, "qml/models/glance.cpp:3: models may not use screens",
+                    "qml/parts/Key.qml:3: parts may not use models")
 
     def testARoomNobodyKnows(self):
         self.write("core/misc/misc.h", SPDX)
@@ -145,9 +158,41 @@ class Rules(unittest.TestCase):
         self.write("CMakeLists.txt", "# find_package(JPEG)\nfind_package(fmt REQUIRED)\n"
                                      "find_package(Qt6 6.4 REQUIRED\n    COMPONENTS Core Charts)\nfind_package(Odd)\n")
         self.write("qml/Main.qml", "import QtQuick.Controls\n")
-        self.expect(lambda root: packages.rule(root, {"libfmt-dev", "qt6-base-dev"}),
+        self.expect(lambda root: packages.rule(root, {"libfmt-dev", "qt6-base-dev", "qml6-module-qtquick"}),
                     "CMakeLists.txt:3: Qt6::Charts needs qt6-charts-dev", "CMakeLists.txt:5: which package brings Odd",
                     "qml/Main.qml:1: import QtQuick.Controls needs qml6-module-qtquick-controls")
+
+    def testABareControlInAScreen(self):
+        self.write("qml/screens/Main.qml", SPDX + "import QtQuick.Controls\nItem { MouseArea {} }\nText {}\nText { }\n")
+        self.expect(qml.rule, "qml/screens/Main.qml:2: imports QtQuick.Controls", "qml/screens/Main.qml:3: a bare MouseArea",
+                    "qml/screens/Main.qml:4: a bare Text", "qml/screens/Main.qml:5: a bare Text")
+
+    def testAColourOrASizeBesideTheTheme(self):
+        self.write("qml/screens/Main.qml", SPDX + 'Item {\n  color: "#ff0000"\n  color: "red"\n  color: "transparent"\n'
+                                           "  font.pixelSize: 11\n  // \"#ff0000\"\n  font.pixelSize: Theme.text\n}\n")
+        self.expect(qml.rule, "qml/screens/Main.qml:3: a colour", "qml/screens/Main.qml:4: a colour",
+                    "qml/screens/Main.qml:6: a size")
+
+    def testAVar(self):
+        self.write("qml/parts/Key.qml", SPDX + "Item {\n  property var rows\n  property variantless x\n}\n")
+        self.expect(qml.rule, "qml/parts/Key.qml:3: property var")
+
+    def testACodeWithoutWords(self):
+        self.write("qml/screens/Main.qml", SPDX + 'Item { property string s: Words.of(a ? "window.title" : "window.gone") }\n')
+        self.write("qml/models/glance.cpp", SPDX + 'f(phrase("other.code"));\nf("window.due");\nf("window.du" + x);\n'
+                                            'f("window.du");\n')
+        self.expect(qml.rule, "qml/models/glance.cpp:2: other.code", "qml/models/glance.cpp:5: window.du",
+                    "qml/screens/Main.qml:2: window.gone")
+
+    def testAModelOrAPartWithoutATest(self):
+        self.write("qml/models/rungs.cpp", SPDX)
+        self.write("qml/parts/Plate.qml", SPDX)
+        self.write("qml/parts/markof.h", SPDX + "QML_ELEMENT\n")
+        self.expect(tested.rule, "qml/models/rungs.cpp:1: has no test", "qml/parts/Plate.qml:1: stands in no page",
+                    "qml/parts/markof.cpp:1: stands in no page")
+        self.write("tests/house/tested-through.txt", "tests/qml/models/glance.cpp: rungs\n")
+        self.write("tests/qml/gallery/Keys.qml", SPDX + "Key {}\nPlate {}\nMarkOf {}\n")
+        self.expect(tested.rule)
 
     def testWhatDoesNotBelongAtTheTop(self):
         self.write("Makefile", "")
