@@ -5,6 +5,7 @@
 #include "core/command/command.h"
 #include "core/report/type.h"
 #include "qml/models/desk.h"
+#include "qml/models/jobdoor.h"
 #include "qml/parts/words.h"
 
 #include <QApplication>
@@ -56,6 +57,7 @@ int run(int argc, char** argv)
     {
         QQmlApplicationEngine engine;
         if (auto ready = prepare(engine); !ready) return cannot(ready.error());
+        models::reopen();
         engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Proofwalk/Screens/Main.qml")));
         if (engine.rootObjects().isEmpty()) return static_cast<int>(command::Exit::cannot);
         status = QApplication::exec();

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A passphrase to be typed: dots, kept by no keyboard and no copy.
+import QtQuick
+
+FocusScope {
+    id: root
+
+    property alias text: line.text
+    property string label
+    property string problem
+
+    signal accepted()
+
+    function clear() { line.clear(); }
+
+    implicitWidth: 240
+    implicitHeight: box.y + box.height + (problemLine.visible ? problemLine.implicitHeight + 4 : 0)
+
+    Caption {
+        id: caption
+        width: parent.width
+        text: root.label
+        Accessible.ignored: true
+    }
+    Rectangle {
+        id: box
+        y: caption.height + 4
+        width: root.width
+        height: Theme.target
+        radius: Theme.radius
+        color: Theme.paper
+        border { width: 2; color: line.activeFocus ? Theme.route : root.problem !== "" ? Theme.failC : Theme.ink2 }
+
+        MouseArea {
+            anchors.fill: parent
+            cursorShape: Qt.IBeamCursor
+            onClicked: line.forceActiveFocus(Qt.MouseFocusReason)
+        }
+        TextInput {
+            id: line
+            anchors { fill: parent; leftMargin: 12; rightMargin: 12 }
+            verticalAlignment: TextInput.AlignVCenter
+            focus: true
+            activeFocusOnTab: true
+            clip: true
+            echoMode: TextInput.Password
+            passwordCharacter: "•"
+            inputMethodHints: Qt.ImhHiddenText | Qt.ImhSensitiveData | Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase
+            maximumLength: 1024
+            color: Theme.ink
+            selectionColor: Theme.ink
+            selectedTextColor: Theme.paper
+            font.family: Theme.words
+            font.pixelSize: Theme.lead
+            Accessible.role: Accessible.EditableText
+            Accessible.name: root.label
+            Accessible.description: root.problem
+            Accessible.passwordEdit: true
+            Accessible.editable: true
+            onAccepted: root.accepted()
+        }
+    }
+    ProblemLine {
+        id: problemLine
+        y: box.y + box.height + 4
+        width: root.width
+        text: root.problem
+    }
+}
