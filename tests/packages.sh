@@ -26,7 +26,7 @@ judge='
 poppler-utils qpdf openssl sqlite3 python3
 '
 test='
-librapidcheck-dev qml6-module-qttest qt6-base-private-dev libxkbcommon-dev
+librapidcheck-dev qml6-module-qttest qml6-module-qtquick-controls qt6-base-private-dev libxkbcommon-dev
 '
 ci='
 clang-19 clang-tidy-19 clang-format-19 git
