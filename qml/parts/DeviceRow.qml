@@ -17,12 +17,15 @@ Pressable {
 
     readonly property real route: 24
     readonly property real titleStart: Math.max(108, 48 + Math.ceil(plate.width) + 14)
+    /// A note that would break the title stands under it.
+    readonly property bool beneath: note !== ""
+        && titleStart + extent.advanceWidth + noteExtent.advanceWidth + 10 + Theme.margin > width
 
-    name: [tag, title].filter(word => word !== "").join(", ")
+    name: tag === "" ? title : tag + ", " + title
     more: note
     focusInset: 2
     activeFocusOnTab: ListView.view === null
-    implicitHeight: Math.max(Theme.target, Math.max(plate.height, words.height, right.height) + 14)
+    implicitHeight: Math.max(Theme.target, Math.max(plate.height, words.height + (beneath ? right.height : 0)) + 14)
 
     Rectangle {
         anchors.fill: parent
@@ -68,10 +71,20 @@ Pressable {
         heading: 180
     }
 
+    TextMetrics {
+        id: extent
+        font: words.font
+        text: root.title
+    }
+    TextMetrics {
+        id: noteExtent
+        font: right.font
+        text: root.note
+    }
     FigureText {
         id: plate
         x: 48
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.baseline: words.baseline
         width: Math.min(Math.ceil(implicitWidth), root.width * 0.4)
         text: root.tag
         font.pixelSize: 16
@@ -80,18 +93,17 @@ Pressable {
     BodyText {
         id: words
         x: root.titleStart
-        anchors.verticalCenter: parent.verticalCenter
-        width: right.x - x - 8
+        y: (root.height - height - (root.beneath ? right.height : 0)) / 2
+        width: (root.beneath ? root.width - Theme.margin : right.x - 8) - x
         text: root.title
         font.bold: root.here
         Accessible.ignored: true
     }
     Caption {
         id: right
-        x: root.width - Theme.margin - width
-        anchors.verticalCenter: parent.verticalCenter
-        width: Math.min(Math.ceil(implicitWidth), root.width * 0.26)
-        horizontalAlignment: Text.AlignRight
+        x: root.beneath ? root.titleStart : root.width - Theme.margin - width
+        y: root.beneath ? words.y + words.height : words.y + words.baselineOffset - baselineOffset
+        width: root.beneath ? root.width - x - Theme.margin : Math.ceil(noteExtent.advanceWidth) + 1
         text: root.note
         color: Theme.ink
         Accessible.ignored: true

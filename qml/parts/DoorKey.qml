@@ -44,8 +44,8 @@ Pressable {
     }
     VerdictMark {
         visible: root.openFinding
-        x: door.x + door.width - 2
-        y: door.y + 4
+        x: root.rail ? 10 : door.x + door.width - 2
+        y: root.rail ? under.y + 1 : door.y + 4
         width: 15
         height: 15
         mark: Verdict.Fail
@@ -64,7 +64,7 @@ Pressable {
         width: root.width
         horizontalAlignment: Text.AlignHCenter
         text: root.text
-        color: root.here ? Theme.ink : root.ahead ? Theme.ink : Theme.ink
+        color: Theme.ink
         font.bold: root.here
         Accessible.ignored: true
     }
@@ -82,7 +82,7 @@ Pressable {
     Caption {
         id: under
         visible: root.rail && root.second !== ""
-        x: 12
+        x: root.openFinding ? 30 : 12
         y: root.floorAt + 6
         width: root.width - x - 2
         text: root.second

@@ -21,9 +21,11 @@ Item {
     property real pictureSize: 0
 
     readonly property real pictured: pictureSize > 0 ? pictureSize : icon !== "" ? iconSize : 0
-    readonly property real between: pictured > 0 && !stacked ? 9 : 0
+    readonly property real between: pictured > 0 && !stacked ? (pictureSize > 30 ? 12 : 8) : 0
     readonly property real lead: stacked ? 0 : pictured + between
     readonly property real wordsRoom: Math.max(24, room - lead)
+    /// Large words that would break are written one size smaller first.
+    readonly property bool lessened: size > Theme.lead && wordsExtent.advanceWidth > wordsRoom && wordsRoom > 24
 
     implicitWidth: stacked ? Math.max(pictured, lines.wanted) : lead + lines.wanted
     implicitHeight: stacked ? pictured + 6 + lines.height : Math.max(pictured, lines.height)
@@ -48,7 +50,9 @@ Item {
     // What the words take unwrapped. The texts themselves cannot be asked: their widths hang on it.
     TextMetrics {
         id: wordsExtent
-        font: words.font
+        font.family: words.font.family
+        font.bold: true
+        font.pixelSize: root.size
         text: root.text
     }
     TextMetrics {
@@ -73,7 +77,7 @@ Item {
             color: root.colour
             font.family: root.figures ? Theme.figures : Theme.words
             font.bold: true
-            font.pixelSize: root.size
+            font.pixelSize: root.lessened ? Theme.lead : root.size
             Accessible.ignored: true
         }
         Lettering {

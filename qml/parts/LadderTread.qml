@@ -27,7 +27,7 @@ Pressable {
     readonly property real start: nose + (summit ? 56 : 52)
 
     name: title
-    more: [second, link].filter(word => word !== "").join(", ")
+    more: second === "" || link === "" ? second + link : second + ", " + link
     shut: !touchable
     activeFocusOnTab: touchable
     focusInset: 2
@@ -83,7 +83,7 @@ Pressable {
         id: lines
         x: root.start
         y: 11
-        width: root.width - x - (arrow.visible ? 36 : 12)
+        width: root.width - x - 12
         spacing: 1
 
         Lettering {
@@ -103,7 +103,7 @@ Pressable {
         }
         Caption {
             visible: text !== ""
-            width: parent.width
+            width: parent.width - (arrow.visible ? 28 : 0)
             topPadding: 3
             text: root.link
             color: root.here || root.done ? Theme.ink : Theme.route

@@ -18,7 +18,7 @@ Rectangle {
     implicitHeight: Math.max(36, lineHeight + (beneath ? wayWord.height + 2 : 0) + 10)
     color: Theme.sign
     Accessible.role: Accessible.Pane
-    Accessible.name: [floor, room, way].filter(word => word !== "").join(", ")
+    Accessible.name: (floor === "" ? "" : floor + ", ") + room + (way === "" ? "" : ", " + way)
 
     Lettering {
         id: floorWord

@@ -99,7 +99,7 @@ FocusScope {
             id: closer
             x: parent.width - width - 12
             y: 8
-            icon: "back"
+            icon: "close"
             name: root.closeName
             framed: false
             onClicked: root.dismissed()

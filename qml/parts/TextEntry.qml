@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Words to be typed, under their label.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Parts
 

@@ -20,7 +20,7 @@ Pressable {
 
     name: text
     more: second
-    implicitWidth: label.implicitWidth + 20
+    implicitWidth: label.implicitWidth + 16
     implicitHeight: Math.max(Theme.verdict, label.implicitHeight + 12)
 
     Rectangle {
@@ -33,13 +33,13 @@ Pressable {
     KeyLabel {
         id: label
         anchors.centerIn: parent
-        room: root.width - 20
+        room: root.width - 16
         text: root.text
         second: root.second
         colour: root.foreground
         figures: true
         size: root.filled ? Theme.head : Theme.lead
-        pictureSize: root.filled ? 34 : 26
+        pictureSize: root.filled ? 34 : 25
 
         // On a fill, and while it is not durable, the mark is cut out of the button's own words' colour.
         ButtonMark {

@@ -6,7 +6,7 @@
 
 namespace proofwalk::parts {
 
-class CorridorBar : public TimedPicture {
+class CorridorBar : public proofwalk::parts::TimedPicture {
     Q_OBJECT
     QML_ELEMENT
 

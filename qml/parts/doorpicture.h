@@ -6,7 +6,7 @@
 
 namespace proofwalk::parts {
 
-class DoorPicture : public Drawn {
+class DoorPicture : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int way READ way WRITE setWay NOTIFY wayChanged) ///< DoorPicture.Here, Been or Ahead

@@ -21,6 +21,7 @@ std::optional<report::Verdict> verdictOf(int mark);
 std::optional<report::ProofSeen> seenOf(int seen);
 std::optional<report::ProofState> proofOf(int state);
 
+/// Those that draw name it with its namespace: Qt 6.4's type register finds no base otherwise, nor does qmllint then.
 class Drawn : public QQuickPaintedItem {
     Q_OBJECT
     QML_ANONYMOUS

@@ -6,7 +6,7 @@
 
 namespace proofwalk::parts {
 
-class Footprints : public Drawn {
+class Footprints : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool vertical READ vertical WRITE setVertical NOTIFY verticalChanged)

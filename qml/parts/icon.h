@@ -9,7 +9,7 @@
 
 namespace proofwalk::parts {
 
-class Icon : public Drawn {
+class Icon : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY nameChanged) ///< its file without .svg; others: `unknown`

@@ -11,7 +11,7 @@
 
 namespace proofwalk::parts {
 
-class InkPad : public Drawn {
+class InkPad : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
     /// Strokes [[[x, y], …], …] as JSON, whole thousandths of the field's width and height; "[]" if it is empty.

@@ -8,7 +8,7 @@
 
 namespace proofwalk::parts {
 
-class Person : public Drawn {
+class Person : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(double heading READ heading WRITE setHeading NOTIFY headingChanged) ///< degrees: 0 up, 90 right, 180 down

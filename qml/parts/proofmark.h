@@ -7,7 +7,7 @@
 
 namespace proofwalk::parts {
 
-class ProofMark : public Drawn {
+class ProofMark : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int kind READ kind WRITE setKind NOTIFY kindChanged) ///< 0 input, 1 response, 2 output, 3 received

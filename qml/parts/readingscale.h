@@ -9,7 +9,7 @@
 
 namespace proofwalk::parts {
 
-class ReadingScale : public Drawn {
+class ReadingScale : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ANONYMOUS
     // All in one unit; NaN: absent.

@@ -9,7 +9,7 @@
 
 namespace proofwalk::parts {
 
-class RoomPicture : public RowReader {
+class RoomPicture : public proofwalk::parts::RowReader {
     Q_OBJECT
     QML_ELEMENT
     /// Roles: tag, position, verdict, here. The words of `position` choose a device's place.

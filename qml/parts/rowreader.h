@@ -9,7 +9,7 @@
 
 namespace proofwalk::parts {
 
-class RowReader : public Drawn {
+class RowReader : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ANONYMOUS
 

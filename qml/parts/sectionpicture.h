@@ -10,7 +10,7 @@
 
 namespace proofwalk::parts {
 
-class SectionPicture : public RowReader {
+class SectionPicture : public proofwalk::parts::RowReader {
     Q_OBJECT
     QML_ELEMENT
     /// Roles: floor, level, outside, room, verdict, here, caption. Rooms of one floor need not stand together.

@@ -9,7 +9,7 @@
 
 namespace proofwalk::parts {
 
-class StopwatchPicture : public TimedPicture {
+class StopwatchPicture : public proofwalk::parts::TimedPicture {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QList<double> previous READ previous WRITE setPrevious NOTIFY previousChanged) ///< earlier trials

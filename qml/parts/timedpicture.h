@@ -8,7 +8,7 @@
 
 namespace proofwalk::parts {
 
-class TimedPicture : public Drawn {
+class TimedPicture : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(double elapsed READ elapsed WRITE setElapsed NOTIFY timesChanged) ///< 0: not yet begun

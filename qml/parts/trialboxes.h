@@ -6,7 +6,7 @@
 
 namespace proofwalk::parts {
 
-class TrialBoxes : public Drawn {
+class TrialBoxes : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int hits READ hits WRITE setHits NOTIFY countsChanged)

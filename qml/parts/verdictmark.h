@@ -7,7 +7,7 @@
 
 namespace proofwalk::parts {
 
-class VerdictMark : public Drawn {
+class VerdictMark : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int mark READ mark WRITE setMark NOTIFY markChanged) ///< Verdict; outside of it nothing is drawn
