@@ -30,6 +30,7 @@ Pressable {
     Rectangle {
         anchors.fill: parent
         color: root.inked ? Theme.pick : root.here ? Theme.openBg : Theme.paper
+        border { width: root.inked ? 2 : 0; color: Theme.route }
     }
     Rectangle {
         visible: root.here || root.walked

@@ -35,6 +35,7 @@ Pressable {
         visible: root.inked
         anchors.fill: parent
         color: Theme.pick
+        border { width: 2; color: Theme.route }
     }
     DoorPicture {
         id: door

@@ -39,7 +39,10 @@ Pressable {
         width: root.width - x
         height: root.height
         color: root.inked ? Theme.pick : root.here ? Theme.here : root.done ? Theme.done : Theme.paper
-        border { width: root.here && Theme.dark ? 2 : 0; color: Theme.hereEdge }
+        border {
+            width: root.inked || (root.here && Theme.dark) ? 2 : 0
+            color: root.inked ? Theme.route : Theme.hereEdge
+        }
     }
     // Where it is climbed already the profile is heavy.
     Rectangle {
@@ -114,10 +117,10 @@ Pressable {
     Icon {
         id: arrow
         visible: root.touchable && !root.done
-        x: root.width - 32
-        y: root.height - height - 12
-        width: 24
-        height: 24
+        x: root.width - 29
+        y: root.height - height - 14
+        width: 20
+        height: 20
         name: "go"
         colour: root.here ? Theme.ink : Theme.route
     }
