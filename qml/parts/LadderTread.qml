@@ -31,7 +31,7 @@ Pressable {
     shut: !touchable
     activeFocusOnTab: touchable
     focusInset: 2
-    Accessible.role: touchable ? Accessible.Button : Accessible.StaticText
+    Accessible.ignored: !touchable // its words are heard one by one then
     implicitHeight: Math.max(summit ? 72 : 88, lines.height + 22)
 
     Rectangle {
@@ -95,14 +95,14 @@ Pressable {
             font.family: root.summit ? Theme.figures : Theme.words
             font.bold: true
             font.pixelSize: root.summit ? Theme.head : Theme.lead
-            Accessible.ignored: true
+            Accessible.ignored: root.touchable
         }
         Caption {
             visible: text !== ""
             width: parent.width
             text: root.second
             color: root.here || root.done ? Theme.ink : Theme.ink2
-            Accessible.ignored: true
+            Accessible.ignored: root.touchable
         }
         Caption {
             visible: text !== ""
@@ -111,7 +111,7 @@ Pressable {
             text: root.link
             color: root.here || root.done ? Theme.ink : Theme.route
             font.bold: true
-            Accessible.ignored: true
+            Accessible.ignored: root.touchable
         }
     }
     Icon {

@@ -34,7 +34,7 @@ Pressable {
     shut: !touchable
     activeFocusOnTab: touchable && ListView.view === null
     focusInset: 2
-    Accessible.role: touchable ? Accessible.Button : Accessible.StaticText
+    Accessible.ignored: !touchable // its words are heard one by one then
     implicitHeight: Math.max(60, lines.height + 16 + (under ? holder.childrenRect.height + 8 : 0),
                              under ? 0 : holder.childrenRect.height + 12)
 
@@ -86,7 +86,7 @@ Pressable {
                 text: root.title
                 font.bold: true
                 font.pixelSize: root.here ? Theme.lead : Theme.text
-                Accessible.ignored: true
+                Accessible.ignored: root.touchable
             }
             Caption {
                 id: aside
@@ -97,7 +97,7 @@ Pressable {
                 horizontalAlignment: Text.AlignRight
                 text: root.after
                 color: root.here || root.done ? Theme.ink : Theme.ink2
-                Accessible.ignored: true
+                Accessible.ignored: root.touchable
             }
         }
         Caption {
@@ -105,7 +105,7 @@ Pressable {
             width: parent.width
             text: root.second
             color: root.here || root.done ? Theme.ink : Theme.ink2
-            Accessible.ignored: true
+            Accessible.ignored: root.touchable
         }
     }
     Item {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A passphrase to be typed: dots, kept by no keyboard and no copy.
 import QtQuick
+import Proofwalk.Parts
 
 FocusScope {
     id: root

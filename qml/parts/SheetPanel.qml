@@ -67,7 +67,6 @@ FocusScope {
     // What is beside the sheet is out of reach while it is up.
     MouseArea {
         anchors.fill: parent
-        onClicked: root.dismissed()
         onWheel: wheel => wheel.accepted = true
     }
 
@@ -79,8 +78,6 @@ FocusScope {
         y: root.broad ? Math.max(0, (root.height - height) / 2) : root.height - height
         color: Theme.paper
         border { width: root.broad ? 2 : 0; color: Theme.ink }
-
-        MouseArea { anchors.fill: parent } // not through to what puts it away
 
         Rectangle {
             visible: !root.broad

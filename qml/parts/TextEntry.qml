@@ -39,17 +39,14 @@ FocusScope {
         color: Theme.paper
         border { width: 2; color: line.activeFocus ? Theme.route : root.problem !== "" ? Theme.failC : Theme.ink2 }
 
-        MouseArea {
-            anchors.fill: parent
-            cursorShape: Qt.IBeamCursor
-            onClicked: line.forceActiveFocus(Qt.MouseFocusReason)
-        }
         // One editor for both: it wraps, so that nothing typed is hidden.
         TextEdit {
             id: line
-            anchors { left: parent.left; right: parent.right; margins: 12 }
-            y: root.multiline ? 10 : Math.round((box.height - contentHeight) / 2)
-            height: Math.max(contentHeight, root.multiline ? box.height - 20 : 0)
+            anchors.fill: parent
+            leftPadding: 12
+            rightPadding: 12
+            topPadding: root.multiline ? 10 : Math.round((box.height - contentHeight) / 2)
+            bottomPadding: 0
             focus: true
             activeFocusOnTab: true
             textFormat: TextEdit.PlainText
@@ -83,7 +80,8 @@ FocusScope {
         }
         Lettering {
             visible: line.text === "" && line.preeditText === ""
-            anchors { left: line.left; right: line.right }
+            x: 12
+            width: box.width - 24
             y: root.multiline ? 10 : (box.height - height) / 2
             text: root.placeholder
             color: Theme.ink2
