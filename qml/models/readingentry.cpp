@@ -14,6 +14,7 @@
 #include <QJsonObject>
 
 #include <algorithm>
+#include <cmath>
 
 namespace proofwalk::models {
 namespace {
@@ -307,6 +308,38 @@ void ReadingEntry::setUnit(int row)
 void ReadingEntry::nextUnit()
 {
     if (!m_units.empty()) setUnit((m_unit + 1) % static_cast<int>(m_units.size()));
+}
+
+void ReadingEntry::inSeconds()
+{
+    const auto seconds = std::ranges::find(m_units, std::string_view("s"), &base::Unit::code);
+    if (seconds != m_units.end()) setUnit(static_cast<int>(seconds - m_units.begin()));
+}
+
+void ReadingEntry::setSeconds(double seconds)
+{
+    inSeconds();
+    setTyped(QString::number(seconds, 'f', 1));
+}
+
+double ReadingEntry::corridor() const
+{
+    // Drawing only: what may be ends at three quarters, so that being late has room.
+    if (!std::isnan(m_upper)) return m_upper * 4 / 3;
+    return std::isnan(m_lower) ? 90 : m_lower * 2;
+}
+
+QList<double> ReadingEntry::earlier() const
+{
+    QList<double> values;
+    if (!known()) return values;
+    for (const walk::Attempt* attempt : walk::standingAttempts(m_job->state(), m_scopeStep->key)) {
+        if (!attempt->answer.reading) continue;
+        const base::Quantity& reading = *attempt->answer.reading;
+        values.append(base::toDouble(reading.value) * base::toDouble(reading.unit->scale)
+                      / base::toDouble(chosenUnit()->scale));
+    }
+    return values;
 }
 
 void ReadingEntry::setInstrument(const QString& name)

@@ -7,6 +7,7 @@
 #include "qml/models/figures.h"
 #include "qml/models/snapshot.h"
 
+#include <QList>
 #include <QObject>
 #include <QString>
 #include <QStringList>
@@ -46,6 +47,8 @@ class ReadingEntry : public QObject {
     Q_PROPERTY(QString lowerText READ lowerText NOTIFY changed)
     Q_PROPERTY(QString upperText READ upperText NOTIFY changed)
     Q_PROPERTY(QString limitsText READ limitsText NOTIFY changed) ///< "3.0 to 3.7"
+    Q_PROPERTY(double corridor READ corridor NOTIFY changed) ///< of a time: the length that shows its limits well
+    Q_PROPERTY(QList<double> earlier READ earlier NOTIFY changed) ///< what stands from earlier attempts
     Q_PROPERTY(bool adviceOnly READ adviceOnly NOTIFY changed) ///< the limits shown make a recommendation, no verdict
 
     Q_PROPERTY(int verdict READ verdict NOTIFY changed) ///< Verdict of value; ToDo if there is none
@@ -106,6 +109,8 @@ public:
     QString lowerText() const { return shortFigure(m_lower); }
     QString upperText() const { return shortFigure(m_upper); }
     QString limitsText() const { return rangeText(m_lower, m_upper); }
+    double corridor() const;
+    QList<double> earlier() const;
     bool adviceOnly() const { return m_adviceOnly; }
     int verdict() const { return m_verdict; }
     QString verdictWord() const { return m_verdictWord; }
@@ -128,6 +133,9 @@ public:
     Q_INVOKABLE void end(int which); ///< 0 left, 1 right
     Q_INVOKABLE void clear();
     Q_INVOKABLE void nextUnit(); ///< the unit key
+    /// A time by the stopwatch: in seconds, with one place after the point.
+    Q_INVOKABLE void setSeconds(double seconds);
+    Q_INVOKABLE void inSeconds(); ///< chooses the unit
     /// Records what is typed; recorded() once it is durable, else problem. Nothing typed: nothing happens.
     Q_INVOKABLE void record();
 
