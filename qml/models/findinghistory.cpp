@@ -82,7 +82,7 @@ void FindingHistory::describeFinding(const Snapshot& job, const walk::Finding& f
         m_due = text(finding.described.back()->body.due);
     }
     if (finding.status == walk::FindingStatus::putRight && !m_cardTag.isEmpty())
-        m_retestWords = parts::phrase("window.finding.retest-tag", {{"tag", m_cardTag.toStdString()}});
+        m_retestWords = parts::phrase("window.finding.retest-tag", {{"tag", m_tag.toStdString()}});
     if (pending && finding.lifeSafety)
         m_standing = parts::phrase(finding.accepted ? "window.finding.life-safety-accepted"
                                                     : "window.finding.life-safety-stands");

@@ -68,7 +68,6 @@ FindingRow rowOf(const Snapshot& job, const Noticed& noticed, const base::WallCl
     const Spot spot = spotOf(job.scope(), noticed.step);
     FindingRow row;
     row.key = keyText(noticed.step);
-    row.group = parts::phrase(groupCodes[group]);
     row.cleared = group == cleared;
     row.tag = subjectName(job.scope(), noticed.step);
     row.verdict = markOf(verdictOf(job, noticed));
@@ -111,25 +110,26 @@ void FindingList::refresh()
     const auto job = Desk::instance().job();
     std::array<std::vector<FindingRow>, 4> groups;
     m_retestTag.clear();
+    m_retestWords.clear();
     if (job != nullptr) {
         const base::WallClock now = base::now();
         for (const Noticed& noticed : everythingNoticed(*job)) {
             const Group group = groupOf(noticed);
             groups[group].push_back(rowOf(*job, noticed, now));
-            if (group == toRetest && m_retestTag.isEmpty()) m_retestTag = cardOf(job->scope(), noticed.step);
+            if (group != toRetest || !m_retestTag.isEmpty()) continue;
+            m_retestTag = cardOf(job->scope(), noticed.step);
+            m_retestWords = parts::phrase("window.finding.retest-tag", {{"tag", groups[group].back().tag.toStdString()}});
         }
     }
     std::array<std::int64_t, 4> counts{};
     std::vector<FindingRow> rows;
     for (std::size_t group = 0; group < groups.size(); ++group) {
         counts[group] = std::ssize(groups[group]);
+        if (!groups[group].empty()) groups[group].front().heading = parts::phrase(groupCodes[group]);
         std::ranges::move(groups[group], std::back_inserter(rows));
     }
     m_summary = summaryOf(counts);
     m_emptyWords = rows.empty() ? parts::phrase("window.finding.none") : QString();
-    m_retestWords = m_retestTag.isEmpty()
-                      ? QString()
-                      : parts::phrase("window.finding.retest-tag", {{"tag", m_retestTag.toStdString()}});
     replace(std::move(rows));
     Q_EMIT changed();
 }

@@ -14,7 +14,7 @@ namespace proofwalk::models {
 struct FindingRow {
     Q_GADGET
     Q_PROPERTY(QString key MEMBER key)       ///< names the step: FindingHistory.key
-    Q_PROPERTY(QString group MEMBER group)   ///< "Not put right"; rows of one group stand together
+    Q_PROPERTY(QString heading MEMBER heading) ///< "Not put right": of the group it is the first of, else empty
     Q_PROPERTY(bool cleared MEMBER cleared)  ///< told in one line
     Q_PROPERTY(QString tag MEMBER tag)       ///< "GR-01", "zone 4"
     Q_PROPERTY(int verdict MEMBER verdict)   ///< Verdict
@@ -27,7 +27,7 @@ struct FindingRow {
     Q_PROPERTY(bool here MEMBER here)        ///< its page is open
 
 public:
-    QString key, group, tag, word, line, second, age;
+    QString key, heading, tag, word, line, second, age;
     int verdict = 0, rooms = 0;
     QList<int> at;
     bool cleared = false, here = false;

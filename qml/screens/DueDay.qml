@@ -27,7 +27,7 @@ Column {
     }
     Item {
         width: parent.width
-        height: wall.height + keys.height
+        height: keys.height
 
         DueWall {
             id: wall
@@ -37,9 +37,9 @@ Column {
             chosen: root.due.choice
             Accessible.ignored: true
         }
+        // A key is its jamb and the word under it.
         Row {
             id: keys
-            y: wall.height
             width: parent.width
 
             Repeater {
@@ -53,7 +53,8 @@ Column {
 
                     objectName: "due-" + index
                     width: keys.width / root.due.choices.length
-                    height: Math.max(Theme.target, words.height + 12)
+                    height: wall.height + words.height + 12
+                    focusInset: 1
                     name: modelData
                     Accessible.role: Accessible.RadioButton
                     Accessible.checkable: true
@@ -62,7 +63,7 @@ Column {
 
                     BodyText {
                         id: words
-                        y: 3
+                        y: wall.height + 3
                         width: parent.width
                         horizontalAlignment: Text.AlignHCenter
                         text: choice.modelData
@@ -71,12 +72,6 @@ Column {
                     }
                 }
             }
-        }
-        // The jambs themselves answer to a touch, too.
-        MouseArea {
-            width: parent.width
-            height: wall.height
-            onClicked: mouse => root.due.choice = Math.floor(mouse.x / width * root.due.choices.length)
         }
     }
     TextEntry {

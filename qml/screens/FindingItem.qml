@@ -16,6 +16,9 @@ Pressable {
     property list<int> at
     property bool brief: false
     property bool here: false
+    /// Of the group it begins; empty for the others.
+    property string heading
+    property bool first: false
 
     readonly property color wordColour: mark === Verdict.Fail ? Theme.failC
         : mark === Verdict.TooClose ? Theme.undC
@@ -28,22 +31,41 @@ Pressable {
     more: [second, age].filter(each => each !== "").join(", ")
     focusInset: 2
     activeFocusOnTab: ListView.view === null
-    implicitHeight: Math.max(brief ? Theme.target : 76, words.height + 20)
+    readonly property real above: heading === "" ? 0 : group.height + (first ? 12 : 18)
 
+    implicitHeight: top + Math.max(brief ? Theme.target : 76, words.height + 20)
+
+    Rectangle { width: parent.width; height: root.above; color: Theme.paper }
+    RowRule { visible: root.heading !== "" && !root.first; width: parent.width; heavy: true }
+    Caption {
+        id: group
+        visible: root.heading !== ""
+        x: Theme.margin
+        y: root.first ? 8 : 12
+        width: parent.width - 2 * x
+        text: root.heading
+        color: Theme.ink
+        font.bold: true
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
+    }
     Rectangle {
-        anchors.fill: parent
+        y: root.above
+        width: parent.width
+        height: parent.height - y
         color: root.inked ? Theme.pick : root.here ? Theme.openBg : Theme.paper
     }
     Rectangle {
         visible: root.here
+        y: root.above
         width: 4
-        height: parent.height
+        height: parent.height - y
         color: Theme.route
     }
     KeyPlan {
         visible: !root.brief && root.rooms > 0
         x: 14
-        y: 16
+        y: root.above + 16
         rooms: root.rooms
         at: root.at
         mark: root.mark
@@ -51,7 +73,7 @@ Pressable {
     VerdictMark {
         visible: root.brief || root.rooms === 0
         x: root.brief ? 15 : 42
-        y: root.brief ? 14 : 26
+        y: root.above + (root.brief ? 14 : 26)
         width: 20
         height: 20
         mark: root.mark
@@ -60,7 +82,7 @@ Pressable {
     Column {
         id: words
         x: root.start
-        y: 10
+        y: root.above + 10
         width: root.width - x - Theme.margin
         spacing: 2
 
@@ -77,7 +99,7 @@ Pressable {
                 Accessible.ignored: true
             }
             VerdictMark {
-                id: mark
+                id: sign
                 visible: !root.brief && root.rooms > 0
                 x: plate.width + 16
                 y: 2
@@ -88,7 +110,7 @@ Pressable {
             Lettering {
                 id: verdict
                 visible: !root.brief
-                x: plate.width + (mark.visible ? 42 : 12)
+                x: plate.width + (sign.visible ? 42 : 12)
                 y: 2
                 width: since.x - x - 6
                 text: root.word

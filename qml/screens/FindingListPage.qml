@@ -45,29 +45,6 @@ FocusScope {
         name: Words.of("window.finding.list")
         model: findings
         focus: true
-        section.property: "group"
-        section.delegate: Rectangle {
-            id: head
-
-            required property string section
-
-            width: rows.width
-            implicitHeight: Math.max(32, groupWords.height + 14)
-            color: Theme.paper
-
-            RowRule { visible: head.y > 0; width: parent.width; heavy: true }
-            Caption {
-                id: groupWords
-                x: Theme.margin
-                y: 8
-                width: parent.width - 2 * x
-                text: head.section
-                color: Theme.ink
-                font.bold: true
-                Accessible.role: Accessible.Heading
-                Accessible.name: text
-            }
-        }
         delegate: FindingItem {
             required property string key
             required property int verdict
@@ -80,10 +57,13 @@ FocusScope {
             required rooms
             required at
             required here
+            required heading
+            required property int index
 
             width: rows.width
             mark: verdict
             brief: cleared
+            first: index === 0
             onClicked: page.open(key)
         }
         onActivated: row => (itemAtIndex(row) as FindingItem).press()

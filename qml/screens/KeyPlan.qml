@@ -13,7 +13,8 @@ Item {
     readonly property int perRow: rooms > 4 ? Math.ceil(rooms / 2) : Math.max(1, rooms)
     readonly property color tint: mark === Verdict.Fail ? Theme.failT
         : mark === Verdict.TooClose ? Theme.undT
-        : mark === Verdict.Pass ? Theme.done : Theme.nrT
+        : mark === Verdict.Pass ? Theme.done
+        : mark === Verdict.ToDo || mark === Verdict.NotApplicable ? Theme.film : Theme.nrT
 
     visible: rooms > 0
     implicitWidth: 76

@@ -166,6 +166,15 @@ void JournalFile::contentsPrivatesPhotographs()
         again.contents = start.contents;
         again.photographs = start.photographs;
         VERIFY_GOOD(journal->append({again}, clockAt(1)));
+        // One by its hash (SHA-256, so that sha256sum tells it too), without the rest.
+        const auto picture = journal->photograph(base::sha256Hex("bytes of a picture"));
+        VERIFY_GOOD(picture);
+        QCOMPARE(*picture, std::string("bytes of a picture"));
+        for (const std::string& wrong : {base::sha256Hex("another"), std::string(), std::string("' OR 1")}) {
+            const auto none = journal->photograph(wrong);
+            QVERIFY(!none);
+            QCOMPARE(none.error().code, std::string("journal.no-photograph"));
+        }
     }
     auto record = Journal::read(shop.path("a.walk"));
     VERIFY_GOOD(record);
