@@ -19,9 +19,11 @@ namespace proofwalk::report {
 
 namespace {
 
-const Style labelStyle{Face::figure, 13, ink};
-const Style limitStyle{Face::figure, 13, ink};
-const Style faint{Face::text, 13, ink2};
+/// The three ways words stand on a chart.
+struct Lettering {
+    Style label, faint;
+    explicit Lettering(const Palette& inks) : label{Face::figure, 13, inks.ink}, faint{Face::text, 13, inks.ink2} {}
+};
 constexpr double leastPitch = 24; ///< marks closer than that would touch
 constexpr double leftMargin = 64; ///< room for the figures of the limits
 constexpr double rightMargin = 15;
@@ -73,7 +75,7 @@ Extent extentOf(const RangeChart& chart, std::span<const ChartPoint> points)
 }
 
 /// One whisker with its caps, as a line of its own.
-QLineSeries* whiskerOf(double x, const ChartPoint& point, double penWidth, double cap)
+QLineSeries* whiskerOf(double x, const ChartPoint& point, const QPen& pen, double cap)
 {
     auto* series = new QLineSeries;
     const double low = point.value - point.uncertainty;
@@ -82,14 +84,14 @@ QLineSeries* whiskerOf(double x, const ChartPoint& point, double penWidth, doubl
                                  QPointF(x - cap, low), QPointF(x + cap, low)}) {
         series->append(corner);
     }
-    series->setPen(penOf(ink, penWidth));
+    series->setPen(pen);
     return series;
 }
 
 /// The QChart of the points in a scene of its own, in coordinates `typeFactor` times the grid's.
 class PointChart {
 public:
-    PointChart(const QSizeF& size, const RangeChart& chart, std::span<const ChartPoint> points)
+    PointChart(const QSizeF& size, const RangeChart& chart, std::span<const ChartPoint> points, const Palette& inks)
         : m_size(size * typeFactor), m_chart(new QChart)
     {
         m_scene.addItem(m_chart);
@@ -98,7 +100,7 @@ public:
         m_chart->setPlotAreaBackgroundVisible(false);
         m_chart->setMargins(QMargins(0, 0, 0, 0));
         m_chart->layout()->setContentsMargins(0, 0, 0, 0);
-        addSeries(chart, points);
+        addSeries(chart, points, inks);
         addAxes(extentOf(chart, points), points.size());
         m_chart->resize(m_size);
         m_chart->setPlotArea(QRectF(QPointF(0, 0), m_size));
@@ -117,13 +119,13 @@ public:
     }
 
 private:
-    void addSeries(const RangeChart& chart, std::span<const ChartPoint> points)
+    void addSeries(const RangeChart& chart, std::span<const ChartPoint> points, const Palette& inks)
     {
         if (nominalShown(chart, points)) {
             auto* line = new QLineSeries;
             line->append(-0.5, *chart.nominal);
             line->append(static_cast<double>(points.size()) - 0.5, *chart.nominal);
-            QPen pen = penOf(ink2, 1.3 * typeFactor);
+            QPen pen = penOf(inks.ink2, 1.3 * typeFactor);
             pen.setDashPattern({4, 3});
             line->setPen(pen);
             m_chart->addSeries(line);
@@ -133,12 +135,12 @@ private:
         for (std::size_t i = 0; i < points.size(); ++i) {
             m_points->append(static_cast<double>(i), points[i].value);
             if (points[i].uncertainty > 0) {
-                m_chart->addSeries(whiskerOf(static_cast<double>(i), points[i], 2 * typeFactor, cap));
+                m_chart->addSeries(whiskerOf(static_cast<double>(i), points[i], penOf(inks.ink, 2 * typeFactor), cap));
             }
         }
         m_points->setMarkerSize(6 * typeFactor);
-        m_points->setColor(ink);
-        m_points->setBorderColor(ink);
+        m_points->setColor(inks.ink);
+        m_points->setBorderColor(inks.ink);
         m_chart->addSeries(m_points);
     }
 
@@ -221,23 +223,25 @@ private:
 void drawWall(Drawing& drawing, const QRectF& plot, const PointChart& chart, const std::vector<Stretch>& stretches,
               bool upper, const Figures& figures)
 {
+    const Palette& inks = drawing.inks();
+    const Style limitStyle = Lettering(inks).label;
     for (const Stretch& stretch : stretches) {
         const double left = plot.left() + chart.at(static_cast<double>(stretch.first) - 0.5, stretch.limit).x();
         const double right = plot.left() + chart.at(static_cast<double>(stretch.last) + 0.5, stretch.limit).x();
         const double face = plot.top() + chart.at(0, stretch.limit).y();
         const QRectF masonry = upper ? QRectF(QPointF(left, plot.top()), QPointF(right, face))
                                      : QRectF(QPointF(left, face), QPointF(right, plot.bottom()));
-        drawing.fill(masonry, paper);
-        drawing.hatch(masonry, ink, 6.4, 0.8);
-        drawing.frame(masonry, ink, 1.4);
+        drawing.fill(masonry, inks.paper);
+        drawing.hatch(masonry, inks.ink, 6.4, 0.8);
+        drawing.frame(masonry, inks.ink, 1.4);
         const bool one = stretches.size() == 1;
-        drawing.line(left - (one ? 6 : 0), face, right, face, ink, 5.5);
+        drawing.line(left - (one ? 6 : 0), face, right, face, inks.ink, 5.5);
         const QString figure = figures.of(stretch.limit);
         if (one) {
             drawing.textRight(plot.left() - 11, face + 4.5, figure, limitStyle);
         } else if (widthOf(figure, limitStyle) + 14 < right - left && masonry.height() > 26) {
             const QRectF plate(left + 5, upper ? face - 22 : face + 5, widthOf(figure, limitStyle) + 8, 17);
-            drawing.fill(plate, paper);
+            drawing.fill(plate, inks.paper);
             drawing.text(plate.left() + 4, plate.top() + 13, figure, limitStyle);
         }
     }
@@ -255,7 +259,7 @@ void drawHalos(Drawing& drawing, const QRectF& plot, const PointChart& chart, st
         const double x = plot.left() + chart.at(place, points[i].value).x();
         const auto paperBetween = [&](double from, double to) {
             if (to - from > 4) {
-                drawing.fill(QRectF(x - 10, from, 20, to - from), paper);
+                drawing.fill(QRectF(x - 10, from, 20, to - from), drawing.inks().paper);
             }
         };
         if (points[i].upper) {
@@ -269,6 +273,7 @@ void drawHalos(Drawing& drawing, const QRectF& plot, const PointChart& chart, st
 
 void drawPoints(Drawing& drawing, const QRectF& plot, const PointChart& chart, std::span<const ChartPoint> points)
 {
+    const Style labelStyle = Lettering(drawing.inks()).label;
     for (std::size_t i = 0; i < points.size(); ++i) {
         const QPointF mark = plot.topLeft() + chart.at(static_cast<double>(i), points[i].value);
         drawVerdict(drawing, mark, 6.8, points[i].verdict);
@@ -277,7 +282,7 @@ void drawPoints(Drawing& drawing, const QRectF& plot, const PointChart& chart, s
             const double width = widthOf(figure, labelStyle);
             const bool right = mark.x() + 13 + width < plot.right();
             const double x = right ? mark.x() + 12 : mark.x() - 12 - width;
-            drawing.fill(QRectF(x - 2, mark.y() - 7, width + 4, 14), done);
+            drawing.fill(QRectF(x - 2, mark.y() - 7, width + 4, 14), drawing.inks().done);
             drawing.text(x, mark.y() + 4.5, figure, labelStyle);
         }
     }
@@ -287,6 +292,7 @@ void drawPoints(Drawing& drawing, const QRectF& plot, const PointChart& chart, s
 
 std::size_t pointsAcross(const RangeChart& chart, double width)
 {
+    const Style labelStyle = Lettering({}).label;
     double pitch = leastPitch;
     for (const ChartPoint& point : chart.points) {
         pitch = std::max(pitch, widthOf(words(point.label), labelStyle) + 8);
@@ -296,10 +302,12 @@ std::size_t pointsAcross(const RangeChart& chart, double width)
 
 void drawChart(Drawing& drawing, const QRectF& box, const RangeChart& chart, std::span<const ChartPoint> points)
 {
-    drawing.fill(box, film);
+    const Palette& inks = drawing.inks();
+    const auto [labelStyle, faint] = Lettering(inks);
+    drawing.fill(box, inks.film);
     const QRectF plot = box.adjusted(leftMargin, 16, -rightMargin, -42);
-    PointChart pointChart(plot.size(), chart, points);
-    drawing.fill(plot, done);
+    PointChart pointChart(plot.size(), chart, points, inks);
+    drawing.fill(plot, inks.done);
     const auto upper = stretchesOf(points, &ChartPoint::upper);
     const auto lower = stretchesOf(points, &ChartPoint::lower);
     const Figures figures(chart, points);

@@ -7,10 +7,7 @@ import Proofwalk.Parts
 FocusScope {
     id: page
 
-    property string tag
-    /// The drawing beside the card has the room already.
-    property bool drawn: false
-    signal leave()
+    readonly property string tag: Whereabouts.subject
 
     readonly property bool measuring: card.task === DeviceCard.Read && card.possible && !sheets.listing
     readonly property bool timing: card.task === DeviceCard.Time && card.possible && !sheets.listing
@@ -41,14 +38,13 @@ FocusScope {
 
     RoomPicture {
         id: picture
-        visible: !page.drawn
         anchors { top: sign.bottom; left: parent.left; right: parent.right }
-        height: page.drawn ? 20 : Math.max(40, Math.min(138, page.spare - stair.contentHeight))
+        height: Math.max(40, Math.min(138, page.spare - stair.contentHeight))
         spots: SpotList { id: spots; tag: page.tag }
         onSpotTapped: row => Whereabouts.go(Whereabouts.Walk, "card", spots.tagAt(row))
         Accessible.name: Words.with("window.room-drawing", "room", card.room)
     }
-    Rectangle { anchors { top: picture.bottom; left: parent.left; right: parent.right } height: 2; color: Theme.ink; visible: !page.drawn }
+    Rectangle { anchors { top: picture.bottom; left: parent.left; right: parent.right } height: 2; color: Theme.ink }
 
     TagPlate {
         id: plate
@@ -89,7 +85,7 @@ FocusScope {
         onWantsFault: sheets.fault()
         onWantsState: Whereabouts.go(Whereabouts.Walk, "state", "")
         onWantsNext: Whereabouts.go(Whereabouts.Walk, "card", card.nextTag)
-        onWantsList: page.leave()
+        onWantsList: Whereabouts.go(Whereabouts.Walk, "", page.tag)
     }
 
     Loader {

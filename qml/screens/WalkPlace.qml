@@ -49,17 +49,7 @@ FocusScope {
               : Whereabouts.page === "arrival" ? "ArrivalPage.qml"
               : Whereabouts.page === "putback" ? "PutBackPage.qml"
               : Whereabouts.page === "state" ? "StatePage.qml"
-              : Whereabouts.page === "card" ? "" : ""
-        sourceComponent: Whereabouts.page === "card" ? card : null
-
-        Component {
-            id: card
-
-            CardPage {
-                tag: Whereabouts.subject
-                onLeave: place.back()
-            }
-        }
+              : Whereabouts.page === "card" ? "CardPage.qml" : ""
     }
     Rectangle { visible: place.wide; x: page.x; width: 2; height: place.height; color: Theme.ink }
 }
