@@ -33,7 +33,7 @@ Pressable {
     activeFocusOnTab: ListView.view === null
     readonly property real above: heading === "" ? 0 : group.height + (first ? 12 : 18)
 
-    implicitHeight: top + Math.max(brief ? Theme.target : 76, words.height + 20)
+    implicitHeight: above + Math.max(brief ? Theme.target : 76, words.height + 20)
 
     Rectangle { width: parent.width; height: root.above; color: Theme.paper }
     RowRule { visible: root.heading !== "" && !root.first; width: parent.width; heavy: true }
