@@ -38,7 +38,9 @@ void SectionPicture::setRooms(QAbstractItemModel* rooms)
 
 void SectionPicture::setShowWords(bool show)
 {
-    if (take(m_show.words, show)) Q_EMIT showWordsChanged();
+    if (!take(m_show.words, show)) return;
+    reread();
+    Q_EMIT showWordsChanged();
 }
 
 void SectionPicture::setShowMarks(bool show)
@@ -64,6 +66,8 @@ void SectionPicture::reread()
         if (at(row, "here").toBool()) m_show.here = name;
         floor.rooms.push_back(std::move(room));
     }
+    // With words a storey has a height of its own; without, the picture is a sign and as large as it is made.
+    if (m_show.words) setImplicitHeight(1.4 * report::sectionHeight(m_floors));
 }
 
 report::SectionPlan SectionPicture::plan() const

@@ -21,7 +21,7 @@ Rectangle {
         id: section
         objectName: "section"
         anchors { top: first.bottom; topMargin: 10; left: parent.left; right: parent.right; margins: 20 }
-        height: parent.height * 0.36
+        height: Math.min(parent.height * 0.42, implicitHeight)
         rooms: RoomList {}
         showWords: true
         showMarks: true

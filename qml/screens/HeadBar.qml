@@ -24,19 +24,17 @@ Rectangle {
         Accessible.ignored: true
     }
 
-    Text {
+    FigureText {
         id: answered
         x: 94
         y: 6
         text: bar.glance.answered
-        color: Theme.ink
-        font { family: Theme.figures; bold: true; pixelSize: Theme.lead }
+        font.pixelSize: Theme.lead
     }
-    Text {
+    Caption {
         anchors { left: answered.right; leftMargin: 5; baseline: answered.baseline }
         text: bar.glance.answeredWords
         color: Theme.ink
-        font { family: Theme.words; pixelSize: Theme.label }
     }
     VerdictMark {
         id: mark
@@ -47,11 +45,11 @@ Rectangle {
         height: 20
         mark: Verdict.Fail
     }
-    Text {
+    Caption {
         anchors { left: mark.right; leftMargin: 4; verticalCenter: mark.verticalCenter }
         text: bar.glance.findingsWords
         color: Theme.ink
-        font { family: Theme.words; bold: true; pixelSize: Theme.label }
+        font.bold: true
     }
     Icon {
         id: caution
@@ -63,12 +61,11 @@ Rectangle {
         name: "caution"
         colour: Theme.ink
     }
-    Text {
+    Caption {
         x: bar.glance.live ? 115 : 94
         anchors.verticalCenter: lid.verticalCenter
         text: bar.glance.testWords
         color: Theme.ink
-        font { family: Theme.words; pixelSize: Theme.label }
     }
     Icon {
         id: lid
@@ -79,11 +76,11 @@ Rectangle {
         name: bar.glance.putBack > 0 ? "lid-off" : "lid-on"
         colour: Theme.ink
     }
-    Text {
+    Caption {
         anchors { left: lid.right; leftMargin: 4; verticalCenter: lid.verticalCenter }
         text: bar.glance.putBackWords
         color: Theme.ink
-        font { family: Theme.words; bold: true; pixelSize: Theme.label }
+        font.bold: true
     }
     Rectangle { anchors { bottom: parent.bottom; left: parent.left; right: parent.right } height: 1; color: Theme.hair }
 }

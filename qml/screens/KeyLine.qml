@@ -28,11 +28,9 @@ Item {
             spacing: Theme.gap
 
             VerdictMark { width: 20; height: 20; mark: Verdict.Pass; anchors.verticalCenter: parent.verticalCenter; Accessible.ignored: true }
-            Text {
+            FigureText {
                 text: line.installer.fingerprint
-                textFormat: Text.PlainText
-                color: Theme.ink
-                font { family: Theme.figures; bold: true; pixelSize: Theme.lead }
+                font.pixelSize: Theme.lead
             }
             BodyText { text: Words.of("window.key.ready"); anchors.verticalCenter: parent.verticalCenter }
         }

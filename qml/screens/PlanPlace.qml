@@ -63,7 +63,7 @@ FocusScope {
 
         SectionPicture {
             anchors { left: parent.left; right: parent.right; top: parent.top; margins: 24 }
-            height: Math.min(parent.height * 0.5, 360)
+            height: Math.min(parent.height * 0.5, implicitHeight)
             rooms: RoomList {}
             showWords: true
             showMarks: false

@@ -22,15 +22,12 @@ Rectangle {
         showMarks: true
         Accessible.ignored: true
     }
-    Text {
+    Caption {
         id: site
         anchors { top: section.bottom; topMargin: 6; left: parent.left; right: parent.right; leftMargin: 10; rightMargin: 4 }
         text: bar.glance.site
-        textFormat: Text.PlainText
-        wrapMode: Text.Wrap
-        maximumLineCount: 3
         color: Theme.ink
-        font { family: Theme.words; bold: true; pixelSize: Theme.label }
+        font.bold: true
     }
 
     Column {
@@ -65,21 +62,17 @@ Rectangle {
         anchors { bottom: parent.bottom; bottomMargin: 40; left: parent.left; right: parent.right; leftMargin: 10 }
         spacing: 8
 
-        Row {
-            spacing: 4
-            Icon { width: 20; height: 18; name: bar.glance.putBack > 0 ? "lid-off" : "lid-on"; colour: Theme.ink }
-            Text {
-                text: bar.glance.putBackWords
-                color: Theme.ink
-                font { family: Theme.words; bold: true; pixelSize: Theme.label }
-            }
+        Item {
+            width: parent.width - 4
+            height: Math.max(lid.height, back.height)
+
+            Icon { id: lid; width: 20; height: 18; name: bar.glance.putBack > 0 ? "lid-off" : "lid-on"; colour: Theme.ink }
+            Caption { id: back; x: 24; width: parent.width - x; text: bar.glance.putBackWords; font.bold: true; color: Theme.ink }
         }
-        Text {
+        Caption {
             width: parent.width - 6
             text: bar.glance.testWords
-            wrapMode: Text.Wrap
             color: Theme.ink
-            font { family: Theme.words; pixelSize: Theme.label }
         }
     }
     Rectangle { anchors { top: parent.top; bottom: parent.bottom; right: parent.right } width: 1; color: Theme.hair }

@@ -59,7 +59,7 @@ FocusScope {
             id: box
             objectName: "state"
             anchors { right: parent.right; verticalCenter: parent.verticalCenter }
-            width: Math.min(parent.width * 0.5, stateWord.implicitWidth + 56)
+            width: parent.width * 0.46
             height: Math.max(Theme.target, stateWord.height + 12)
             name: strip.stateWord
             more: Words.of("window.states.title")

@@ -103,16 +103,13 @@ FocusScope {
                                 mark: row.verdict
                                 Accessible.ignored: true
                             }
-                            Text {
+                            FigureText {
                                 id: named
                                 x: 37
                                 y: 5
                                 width: Math.min(implicitWidth, parent.width * 0.4)
                                 text: row.tag
-                                textFormat: Text.PlainText
-                                wrapMode: Text.Wrap
-                                color: Theme.ink
-                                font { family: Theme.figures; bold: true; pixelSize: Theme.text }
+                                font.pixelSize: Theme.text
                             }
                             BodyText {
                                 id: what

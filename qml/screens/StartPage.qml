@@ -63,7 +63,7 @@ FocusScope {
                     required property string word
                     required property int verdict
                     required property bool missing
-                    required property AbstractItemModel rooms
+                    required property ShelvedRooms rooms
 
                     width: body.width
                     height: small.visible ? small.implicitHeight : big.implicitHeight
@@ -130,13 +130,11 @@ FocusScope {
                             width: 96
                             spacing: 3
 
-                            Text {
+                            FigureText {
                                 width: parent.width
                                 horizontalAlignment: Text.AlignRight
                                 text: job.count
-                                textFormat: Text.PlainText
-                                color: Theme.ink
-                                font { family: Theme.figures; bold: true; pixelSize: Theme.lead }
+                                font.pixelSize: Theme.lead
                                 Accessible.ignored: true
                             }
                             Caption { width: parent.width; horizontalAlignment: Text.AlignRight; text: job.findings; color: Theme.ink2; Accessible.ignored: true }

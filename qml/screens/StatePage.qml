@@ -8,7 +8,7 @@ import Proofwalk.Parts
 FocusScope {
     id: page
 
-    AreaStates { id: states }
+    AreaStates { id: areaStates }
 
     Rectangle { anchors.fill: parent; color: Theme.paper }
 
@@ -27,10 +27,10 @@ FocusScope {
             HeadText { x: Theme.margin; width: parent.width - 2 * x; text: Words.of("window.states.title") }
             BodyText { x: Theme.margin; width: parent.width - 2 * x; text: Words.of("window.states.explained") }
             CautionBand { width: parent.width; text: Words.of("window.states.set-caution") }
-            ProblemLine { x: Theme.margin; width: parent.width - 2 * x; text: states.problem }
+            ProblemLine { x: Theme.margin; width: parent.width - 2 * x; text: areaStates.problem }
 
             Repeater {
-                model: states
+                model: areaStates
 
                 Column {
                     id: area
@@ -74,8 +74,8 @@ FocusScope {
                                 objectName: area.area + "-" + modelData
                                 text: Words.of("window.state." + modelData)
                                 chosen: area.state === modelData
-                                busy: states.busy
-                                onClicked: if (!chosen) states.say(area.area, modelData)
+                                busy: areaStates.busy
+                                onClicked: if (!chosen) areaStates.say(area.area, modelData)
                             }
                         }
                         Repeater {
@@ -86,8 +86,8 @@ FocusScope {
                                 objectName: area.area + "-set-" + area.modes[index]
                                 text: Words.with("window.set-in", "mode", area.modeTitles[index])
                                 chosen: area.state === "set" && area.mode === area.modes[index]
-                                busy: states.busy
-                                onClicked: if (!chosen) states.say(area.area, "set", area.modes[index])
+                                busy: areaStates.busy
+                                onClicked: if (!chosen) areaStates.say(area.area, "set", area.modes[index])
                             }
                         }
                         ChoiceKey {
@@ -95,8 +95,8 @@ FocusScope {
                             objectName: area.area + "-set"
                             text: Words.of("window.state.set")
                             chosen: area.state === "set"
-                            busy: states.busy
-                            onClicked: if (!chosen) states.say(area.area, "set")
+                            busy: areaStates.busy
+                            onClicked: if (!chosen) areaStates.say(area.area, "set")
                         }
                     }
                 }
