@@ -14,8 +14,8 @@ struct LoopSight {
     double fromClosed_ohm = 0; ///< how far outside the window at rest: above 0 too high, below 0 too low, 0 inside
 };
 
-/// The reading in ohms against all four windows. Errors: those of loopWindow; measure.out-of-range for a reading that is
-/// below zero or not finite.
+/// The reading in ohms against all four windows. Errors: those of loopWindow; measure.out-of-range for a reading
+/// that is below zero or not finite.
 Result<LoopSight> sightOf(const LoopWiring& wiring, double reading_ohm);
 
 } // namespace proofwalk::measure

@@ -50,7 +50,8 @@ Storey storeyOf(const Floor& floor, const Labels& labels)
 void mergeHighest(std::vector<Storey>& storeys, const Labels& labels, const std::optional<QString>& alone)
 {
     std::optional<Storey> kept;
-    const auto found = std::ranges::find_if(storeys, [&](const Storey& storey) { return alone && storey.name == *alone; });
+    const auto found =
+        std::ranges::find_if(storeys, [&](const Storey& storey) { return alone && storey.name == *alone; });
     std::size_t room = mostFloors - 1; // for those that are not merged
     if (found != storeys.end() && static_cast<std::size_t>(storeys.end() - found) > room) {
         kept = std::move(*found);

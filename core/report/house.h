@@ -45,7 +45,8 @@ struct House {
     std::vector<Storey> huts;
 };
 
-/// One cell for several: the worst verdict wins, the order being that of a device's verdicts. `label` has the place {count}.
+/// One cell for several: the worst verdict wins, the order being that of a device's verdicts. `label` has the
+/// place {count}.
 Cell merged(const std::vector<Cell>& cells, const std::string& label);
 
 /// The building of these floors. `alone`, if given, is the floor that is never merged with others.
@@ -58,7 +59,7 @@ struct Geometry {
     double storey = 0;
     double roof = 0;
     double earth = 0; ///< y of the earth line
-    QRectF yard;      ///< what huts share; its bottom is the earth line
+    QRectF yard; ///< what huts share; its bottom is the earth line
 };
 
 /// Fits the house into the box; the eaves reach `overhang` beyond the walls.

@@ -14,7 +14,8 @@ void drawProof(Drawing& drawing, QPointF centre, const Proof& proof, const QStri
 /// The window of the key, 20 wide, with the glyph of proof 0 to 3: input, response, output, received.
 void drawProofKey(Drawing& drawing, QPointF centre, std::size_t proof, bool byItsLike = false);
 
-/// The window of the screen, 20 wide, with the glyph of proof 0 to 3. Lit: filled. Under way: an outline, its foot filled
+/// The window of the screen, 20 wide, with the glyph of proof 0 to 3. Lit: filled. Under way: an outline, its
+/// foot filled
 /// as far as `progress` (0 to 1) says. Promised: an outline. Not promised: a dash. Failed: filled, with the corners of
 /// the fail mark standing out on its four sides, so that grey tells it from lit. A second outline, ear or person as
 /// for verdicts.

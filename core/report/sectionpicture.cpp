@@ -178,8 +178,8 @@ SectionPlan planSection(const QRectF& box, const std::vector<Floor>& floors, con
     plan.nameWidth = show.words ? widthOfNames(plan.house, g.body.width()) : 0;
     double top = g.body.top();
     for (const Storey& storey : plan.house.storeys) {
-        placeRow(plan, storey.cells, QRectF(g.body.left() + plan.nameWidth, top, g.body.width() - plan.nameWidth, g.storey),
-                 0);
+        placeRow(plan, storey.cells,
+                 QRectF(g.body.left() + plan.nameWidth, top, g.body.width() - plan.nameWidth, g.storey), 0);
         top += g.storey;
     }
     placeHuts(plan, labels);

@@ -33,7 +33,8 @@ bool isAnswered(const StepView& view) { return view.answered() && view.verdict !
 bool joins(const State& state, const Stage& stage, const ScopeStep& next)
 {
     if (stage.steps.size() >= mostTogether || !next.step.caution.empty() || !isPlain(next.step)) return false;
-    if (!isPlain(state.scope->step(stage.steps.back())->step) || isPossible(state, next) != stage.possible) return false;
+    if (!isPlain(state.scope->step(stage.steps.back())->step) || isPossible(state, next) != stage.possible)
+        return false;
     if (isAnswered(viewStep(state, next.key)) != stage.answered) return false;
     return std::ranges::all_of(stage.steps, [&](const StepKey& key) {
         const ScopeStep* step = state.scope->step(key);
@@ -45,8 +46,14 @@ bool joins(const State& state, const Stage& stage, const ScopeStep& next)
 
 std::vector<Stage> stagesOf(const State& state, const ScopeDevice& device, bool extended)
 {
+    // First what can be done at the device now, then what waits for another state; what is the zone's is done at the panel.
+    std::vector<StepKey> keys = device.steps;
+    std::ranges::stable_sort(keys, {}, [&](const StepKey& key) {
+        const bool own = key.subject == device.device->id;
+        return std::pair(!own, !isPossible(state, *state.scope->step(key)));
+    });
     std::vector<Stage> stages;
-    for (const StepKey& key : device.steps) {
+    for (const StepKey& key : keys) {
         const ScopeStep& step = *state.scope->step(key);
         const StepView view = viewStep(state, key);
         if (!step.step.core && !extended && !view.answered()) continue;

@@ -16,9 +16,9 @@ struct Stage {
     bool answered = false; ///< every one of them has a standing answer and is not to retest
 };
 
-/// The device's core steps in the sheet's order, and extended ones only where `extended` asks for them or they were
-/// answered. Steps of its zone that a round answers stand among them.
-/// Project choice: the sheet's order is kept, so a stage never skips over a step that waits.
+/// The device's core steps, first those that can be done in the present state, then those of its zone; each lot in the
+/// sheet's order; extended ones only where `extended` asks
+/// for them or they were answered.
 std::vector<Stage> stagesOf(const State& state, const ScopeDevice& device, bool extended);
 
 /// The first stage that can be done now and is not answered; the first unanswered one if none can; stages.size() if all

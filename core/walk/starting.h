@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// From a plan's folder to a job: the plan read and reviewed, and the ground it will be judged by, out of the program's own data.
+// From a plan's folder to a job: the plan read and reviewed, and the ground it will be judged by, out of the program's
+// own data.
 #pragma once
 
 #include "core/review/review.h"

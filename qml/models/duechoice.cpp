@@ -34,7 +34,8 @@ void DueChoice::setOther(const QString& other)
 QString DueChoice::day() const
 {
     if (m_choice != Other) return dayAhead(m_choice).toString(Qt::ISODate);
-    const QDate day = QDate::fromString(m_other.trimmed(), Qt::ISODate);
+    // Not Qt::ISODate, which passes over what stands behind the day.
+    const QDate day = QDate::fromString(m_other.trimmed(), QStringLiteral("yyyy-MM-dd"));
     return day.isValid() ? day.toString(Qt::ISODate) : QString();
 }
 

@@ -35,7 +35,7 @@ QStringList wrongWith(const std::filesystem::path& plan)
         return wrong;
     }
     for (const review::Remark& remark : reviewed->remarks)
-        if (remark.severity == review::Severity::error) 
+        if (remark.severity == review::Severity::error)
             wrong << sentence({remark.code, remark.where, remark.arguments});
     return wrong;
 }

@@ -45,7 +45,7 @@ void tellStanding(const ShelvedJob& job, JobRow& row)
     }
 }
 
-JobRow rowOf(const ShelvedJob& job, QAbstractItemModel* rooms)
+JobRow rowOf(const ShelvedJob& job, ShelvedRooms* rooms)
 {
     JobRow row;
     const QDateTime seen = QDateTime::fromString(job.seenAt, Qt::ISODate);

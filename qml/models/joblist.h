@@ -16,7 +16,8 @@ namespace proofwalk::models {
 /// The rooms of a job that is not open, as they were last seen.
 class ShelvedRooms : public Rows<RoomRow> {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("a list of jobs makes it")
 
 public:
     explicit ShelvedRooms(std::vector<RoomRow> rooms) { replace(std::move(rooms)); }
@@ -34,13 +35,13 @@ struct JobRow {
     Q_PROPERTY(QString word MEMBER word)         ///< "signed", "retest 3 devices", …
     Q_PROPERTY(int verdict MEMBER verdict)
     Q_PROPERTY(bool missing MEMBER missing)      ///< its file is not there
-    Q_PROPERTY(QAbstractItemModel* rooms MEMBER rooms)
+    Q_PROPERTY(proofwalk::models::ShelvedRooms* rooms MEMBER rooms)
 
 public:
     QString file, site, second, where, place, count, findings, word;
     int verdict = 0;
     bool missing = false;
-    QAbstractItemModel* rooms = nullptr; ///< owned by the list
+    ShelvedRooms* rooms = nullptr; ///< owned by the list
     friend bool operator==(const JobRow&, const JobRow&) = default;
 };
 

@@ -14,10 +14,12 @@ Item {
     property real wantedHeight: 0
 
     function place() {
+        const keys = children;
+        if (!keys) return; // while it is taken down
         const shown = [];
         let wanted = 0, widest = 0;
-        for (let i = 0; i < children.length; ++i) {
-            const key = children[i];
+        for (let i = 0; i < keys.length; ++i) {
+            const key = keys[i];
             if (!key || !key.visible) continue;
             shown.push(key);
             wanted += key.implicitWidth;

@@ -61,6 +61,8 @@ Item {
         anchors.fill: parent
         onPressed: if (root.takesFocus) root.forceActiveFocus(Qt.MouseFocusReason)
         onClicked: root.press()
+        // Two quick taps are two presses: the same digit twice. Qt makes a double click of the second.
+        onDoubleClicked: root.press()
     }
 
     Rectangle {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/parts/sectionpicture.h"
 
+#include "core/report/section.h"
 #include "qml/parts/kinds.h"
 #include "qml/parts/words.h"
 

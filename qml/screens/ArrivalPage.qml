@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Before anything is touched: how the system was found, what is measured with, the clocks; then the accounts are put on
 // test.
-pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts

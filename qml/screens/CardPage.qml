@@ -71,6 +71,7 @@ FocusScope {
             id: treads
             width: stair.width
             card: card
+            brief: page.height < 700 && card.stepNames.length > 1
             onUnfold: sheets.showSteps()
             onWantsMore: sheets.showMore()
         }

@@ -12,8 +12,11 @@ Column {
     signal unfold()
     signal wantsMore()
 
+    /// There is no room for what is done, nor need: all steps stand on the sheet.
+    property bool brief: false
+
     StepTread {
-        visible: stair.card.doneWords !== ""
+        visible: stair.card.doneWords !== "" && !stair.brief
         height: visible ? implicitHeight : 0
         width: stair.width
         objectName: "steps-done"
@@ -39,7 +42,7 @@ Column {
         height: visible ? implicitHeight : 0
         width: stair.width
         treadState: StepTread.Here
-        first: stair.card.doneWords === ""
+        first: stair.card.doneWords === "" || stair.brief
         depth: 1
         text: stair.card.possible ? "" : stair.card.needsWords
 

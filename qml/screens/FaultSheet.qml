@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Not as planned: filled in with what failed and what was expected; the person says what was seen instead, how bad it
 // is, by when, and adds a photograph and words. Kept, it is an answer, a finding and a photograph.
-pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts

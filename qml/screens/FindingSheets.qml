@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What rises over a finding's page: a repair, a description, an acceptance, a photograph, a withdrawal.
-pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 

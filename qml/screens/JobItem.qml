@@ -11,7 +11,7 @@ Pressable {
     required property string second
     required property string word
     required property int verdict
-    required property AbstractItemModel rooms
+    required property ShelvedRooms rooms
 
     name: site
     more: second + ", " + word

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A round: one reading after the other at the panel, a grid as the panel has them, the pad under the thumb; "next"
 // records and goes on. Wide, the grid stands beside what is in hand.
-pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts

@@ -9,6 +9,7 @@ FocusScope {
     id: page
 
     property bool wide: false
+    property bool full: false
     readonly property real column: Math.min(width, 640)
 
     property string newest

@@ -314,7 +314,7 @@ class BadSigning(ByWords):
         self.assertEqual(self.pdf.read_bytes(), before)
 
     def test_out_in_no_folder(self):
-        self.refused("file.unwritable", "report", self.job, "--out", "no/such/r.pdf", "--signed-by", "signer",
+        self.refused("report.no-folder", "report", self.job, "--out", "no/such/r.pdf", "--signed-by", "signer",
                      "--passphrase-file", "passphrase")
 
     def test_half_a_report(self):

@@ -26,7 +26,9 @@ class Helps(ByWords):
             ran = self.must(*words)
             for command in LISTED:
                 self.assertIn(f"proofwalk {command}", ran.out)
-        nothing = self.run_words()
+        # With neither display nor platform: with one it would open the window.
+        nowhere = {k: v for k, v in self.bare.items() if k not in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")}
+        nothing = self.run_words(environment=nowhere)
         self.assertEqual(nothing.status, CANNOT)
         self.assertIn("proofwalk check", nothing.out + nothing.err)
         self.assertRegex(self.must("--version").out, r"^proofwalk \d+\.\d+\.\d+\n$")

@@ -21,6 +21,12 @@ Rectangle {
         ListElement { floor: "Yard"; level: 0; outside: true; room: "Shed"; verdict: 5; here: false; caption: "0 of 1" }
     }
     ListModel {
+        id: loops
+        ListElement { label: "1"; value: 3.35; uncertainty: 0.05; lower: 3.0; upper: 3.7; verdict: 0; figure: "3.35"; named: false }
+        ListElement { label: "2"; value: 3.68; uncertainty: 0.05; lower: 3.0; upper: 3.7; verdict: 2; figure: "3.68"; named: true }
+        ListElement { label: "3"; value: 4.1; uncertainty: 0.05; lower: 3.0; upper: 3.7; verdict: 1; figure: "4.10"; named: false }
+    }
+    ListModel {
         id: spots
         ListElement { tag: "UP-03"; position: "window, left sash"; verdict: 5; here: true }
         ListElement { tag: "UP-04"; position: "on the ceiling"; verdict: 5; here: false }
@@ -137,6 +143,8 @@ Rectangle {
         SectionPicture { width: parent.width; height: 220; rooms: house; showMarks: true; showWords: true }
         RoomPicture { width: 220; height: 86; spots: spots }
         RoomPicture { width: parent.width; height: 190; spots: spots }
+        DueWall { width: parent.width; jambs: 4; chosen: 1 }
+        ChartPicture { width: parent.width; height: 240; points: loops; unit: "kΩ"; axis: "zone"; nominal: 3.3 }
         InkPad { width: parent.width; height: 128; ink: "[[[100,600],[300,200],[420,700],[700,400]],[[800,500]]]" }
     }
 }

@@ -21,6 +21,7 @@ Rectangle {
         }
         TextEntry { width: parent.width; label: "in your words"; multiline: true }
         TextEntry { width: parent.width; label: "due" }
+        SecretEntry { width: parent.width; label: "passphrase" }
         foot: [
             ActionButton { width: parent.width; text: "as planned after all, back" },
             VerdictButton { width: parent.width; filled: true; mark: Verdict.Fail; text: "keep as finding" }

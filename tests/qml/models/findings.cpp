@@ -201,7 +201,8 @@ void Findings::putRightIsToRetest()
     QCOMPARE(list.rows().front().verdict, int{parts::verdict::Retest});
     QCOMPARE(list.retestTag(), QStringLiteral("GR-04")); // the first device of zone 4 in devices.csv
     QCOMPARE(list.retestWords(), QStringLiteral("retest zone 4"));
-    QCOMPARE(whereOf(m_file)["findings"].toArray().first().toObject()["status"].toString(), QStringLiteral("put-right"));
+    QCOMPARE(whereOf(m_file)["findings"].toArray().first().toObject()["status"].toString(),
+             QStringLiteral("put-right"));
 }
 
 /// EVENTS.md and retest.h by hand: terminals put in doubt the zone's own steps and the input of its devices, those that
@@ -224,7 +225,7 @@ void Findings::whatMustBeRetestedIsShownBefore()
     QCOMPARE(retests.rows()[1].why, QStringLiteral("touched: terminals"));
     QCOMPARE(retests.rows()[0].verdict, int{parts::verdict::Fail});
     QCOMPARE(retests.rows()[1].verdict, int{parts::verdict::Pass}); // so it stands before the repair
-    QCOMPARE(retests.touchable().size(), 7);                        // COMMANDS.md, "repair"
+    QCOMPARE(retests.touchable().size(), 7); // COMMANDS.md, "repair"
 
     FindingActs acts;
     acts.setProperty("key", retests.key());
@@ -240,10 +241,11 @@ void Findings::whatMustBeRetestedIsShownBefore()
 
 void Findings::statesByHand()
 {
-    QVERIFY(begin({R"({"do":"state","area":"shop","state":"walk-test"})",
-                   R"({"do":"answer","device":"GR-01","step":"opened","result":"not-as-planned","seen":"zone 5 showed open"})",
-                   R"({"do":"answer","device":"GR-10","step":"lowest-place","result":"not-as-planned","seen":"2 cm above the floor"})",
-                   R"({"do":"answer","device":"GR-10","step":"lowest-place","result":"as-planned"})"}));
+    QVERIFY(begin(
+        {R"({"do":"state","area":"shop","state":"walk-test"})",
+         R"({"do":"answer","device":"GR-01","step":"opened","result":"not-as-planned","seen":"zone 5 showed open"})",
+         R"({"do":"answer","device":"GR-10","step":"lowest-place","result":"not-as-planned","seen":"2 cm above the floor"})",
+         R"({"do":"answer","device":"GR-10","step":"lowest-place","result":"as-planned"})"}));
     const FindingList list;
     QCOMPARE(list.rowCount(), 2);
     QCOMPARE(list.rows()[0].heading, QStringLiteral("Not put right"));
@@ -255,9 +257,9 @@ void Findings::statesByHand()
     QCOMPARE(count(list, parts::verdict::Fail), 2);
     QCOMPARE(list.summary(), QStringLiteral("2 found, 2 not put right"));
     for (const auto& each : whereOf(m_file)["findings"].toArray())
-        QCOMPARE(each.toObject()["status"].toString(),
-                 each.toObject()["subject"].toString() == u"GR-01" ? QStringLiteral("open")
-                                                                   : QStringLiteral("intermittent"));
+        QCOMPARE(each.toObject()["status"].toString(), each.toObject()["subject"].toString() == u"GR-01"
+                                                           ? QStringLiteral("open")
+                                                           : QStringLiteral("intermittent"));
 }
 
 /// A reading of life safety without a stated uncertainty is too close at best (EVENTS.md, "Verdict of an attempt").
@@ -333,7 +335,8 @@ void Findings::acceptedAndDescribed()
 void Findings::photographIsTheRecordsOwn()
 {
     QStringList lines = linesOfTheDay();
-    const auto after = std::ranges::find_if(lines, [](const QString& each) { return each.contains(u"\"photograph\""); });
+    const auto after =
+        std::ranges::find_if(lines, [](const QString& each) { return each.contains(u"\"photograph\""); });
     lines.erase(after + 1, lines.end());
     QVERIFY(begin(lines));
     FindingHistory page;
@@ -387,7 +390,7 @@ void Findings::faultIsThreeEvents()
     fault.setSteps({"fixing", "opened", "closed"});
     QVERIFY(fault.found());
     QCOMPARE(fault.step(), QStringLiteral("fixing")); // the first, until another is chosen
-    QVERIFY(!fault.seen().isEmpty());                 // already filled in
+    QVERIFY(!fault.seen().isEmpty()); // already filled in
     fault.setChosen(1);
     fault.setSeen(" ");
     QVERIFY(!fault.ready());
