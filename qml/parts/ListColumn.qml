@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
+// qmllint disable unqualified
 // A list for the keyboard too: Tab comes to it as a whole, the arrows go from row to row, Return takes the row.
 import QtQuick
 import Proofwalk.Parts
@@ -15,6 +17,12 @@ ListView {
     boundsBehavior: Flickable.StopAtBounds
     clip: true
     keyNavigationEnabled: true
+    highlight: Rectangle {
+        z: 5
+        visible: Keyboard.inUse && root.activeFocus
+        color: "transparent"
+        border { width: 2; color: Theme.route }
+    }
     highlightMoveDuration: 0
     highlightResizeDuration: 0
     Accessible.role: Accessible.List

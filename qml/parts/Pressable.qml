@@ -21,7 +21,7 @@ Item {
 
     readonly property bool down: area.pressed || keyDown
     readonly property bool inked: (down && !shut) || busy
-    readonly property bool focusShown: activeFocus && Keyboard.inUse
+    readonly property bool focusShown: Keyboard.inUse && activeFocus // in this order: Keyboard must be there before the first key
     property bool keyDown: false
 
     signal clicked()

@@ -55,7 +55,7 @@ Flickable {
     Rectangle {
         parent: root
         z: 21
-        visible: root.activeFocus && root.focused === root && Keyboard.inUse
+        visible: Keyboard.inUse && root.activeFocus && root.focused === root
         anchors.fill: parent
         color: "transparent"
         border { width: 2; color: Theme.route }

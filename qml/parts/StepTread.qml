@@ -94,7 +94,6 @@ Item {
         visible: root.touchable
         anchors.fill: parent
         anchors.leftMargin: root.nose
-        z: -1
         name: root.text
         focusInset: 2
         onClicked: root.clicked()

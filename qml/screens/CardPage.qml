@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
+// qmllint disable unqualified
 // One device: where it is, what the plan promises of it, what to do now, and the verdict lowest, under the thumb.
 import QtQuick
 import Proofwalk.Models
@@ -33,7 +35,7 @@ FocusScope {
         width: parent.width
         floor: card.floor
         room: card.room
-        way: card.position
+        way: page.height < 600 ? "" : card.position // the step needs the room more
     }
 
     RoomPicture {

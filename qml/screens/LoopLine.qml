@@ -40,13 +40,13 @@ Pressable {
         id: words
         x: line.broad ? 90 : 60
         anchors.verticalCenter: parent.verticalCenter
-        width: figure.x - x - 8
+        width: number.x - x - 8
 
         BodyText { width: parent.width; text: line.place; Accessible.ignored: true }
         Caption { width: parent.width; text: line.limits; visible: !line.broad && text !== ""; Accessible.ignored: true }
     }
     FigureText {
-        id: figure
+        id: number
         x: line.width * (line.broad ? 0.5 : 0.72) - width
         anchors.verticalCenter: parent.verticalCenter
         text: line.figure
@@ -55,7 +55,7 @@ Pressable {
     }
     Caption {
         visible: line.broad
-        x: figure.x + figure.width + 10
+        x: number.x + number.width + 10
         anchors.verticalCenter: parent.verticalCenter
         text: line.spread + "  " + line.limits + " " + line.unit
         Accessible.ignored: true

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
+// qmllint disable unqualified
 // A round: one reading after the other at the panel, a grid as the panel has them, the pad under the thumb; "next"
 // records and goes on. Wide, the grid stands beside what is in hand.
 import QtQuick

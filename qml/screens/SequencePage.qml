@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
+// qmllint disable unqualified
 // A sequence over the system: its steps as a strip, the one in hand large; the large button is the act expected next.
 import QtQuick
 import Proofwalk.Models

@@ -40,6 +40,7 @@ Item {
         objectName: "device-" + row.key
         visible: row.type === WalkList.Device
         width: row.width
+        activeFocusOnTab: false // the list is one stop; the arrows go from row to row
         tag: row.key
         title: row.title
         note: row.note
@@ -54,6 +55,7 @@ Item {
         objectName: "row-" + row.key
         visible: !wall.visible && !device.visible
         width: row.width
+        activeFocusOnTab: false
         mark: row.verdict
         title: row.title
         after: row.note

@@ -80,6 +80,7 @@ void HandoverTest::initTestCase()
     m_hold_ms = -1; // the test itself runs commands by this thread
     m_file = m_folder.filePath("shop.walk");
     begin(); // the sentences
+    JobShelf::instance(); // as the program does before its first page
 }
 
 void HandoverTest::badPlanIsToldAndBeginsNothing()
