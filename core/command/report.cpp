@@ -29,8 +29,7 @@ Exit issueInto(Face& face, const Options& options, walk::Job& job, const journal
     auto handed = report::handOver(job, machine, identity, face.book(), handing);
     if (!handed && handed.error().code == "report.refused")
         return refuse(face, job, std::move(handed.error()).within(options.words[0]));
-    if (!handed && handed.error().where.empty())
-        return face.cannot(std::move(handed.error()).within(options.words[0]));
+    if (!handed && handed.error().where.empty()) return face.cannot(std::move(handed.error()).within(options.words[0]));
     if (!handed) return face.cannot(handed.error());
 
     const std::string standing(walk::wordOf(handed->standing));

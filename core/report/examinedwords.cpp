@@ -63,8 +63,8 @@ std::vector<std::string> tellContents(const Examined& examined, const words::Boo
             lines.push_back(
                 book.phrase("verify.chain-sound", {{"chain", chain.substr(0, shortChain)}, {"count", count}}));
     for (const VouchedChain& vouched : examined.vouched)
-        lines.push_back(book.phrase("verify.vouched",
-                                    {{"name", vouched.name}, {"chain", vouched.chain.substr(0, shortChain)}}));
+        lines.push_back(
+            book.phrase("verify.vouched", {{"name", vouched.name}, {"chain", vouched.chain.substr(0, shortChain)}}));
     for (const std::string& chain : unvouchedChains(examined))
         lines.push_back(book.phrase("verify.unvouched", {{"chain", chain.substr(0, shortChain)}}));
     lines.push_back(book.phrase("verify.counts", {{"counts", countsOf(book, examined.judged->state)}}));

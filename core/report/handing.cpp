@@ -89,8 +89,8 @@ Result<std::string> draftReport(const walk::Job& job, const words::Book& book, c
     if (!judged->soundness.sound()) return failure("report.record-unsound", "");
     const auto asOf = base::now();
     const auto readiness = walk::readinessOf(judged->state, asOf);
-    Contents contents = fillContents({*lines, *judged, readiness, book, signer, asOf,
-                                      base::sha256Hex(journal::toLines(*lines)), interim});
+    Contents contents = fillContents(
+        {*lines, *judged, readiness, book, signer, asOf, base::sha256Hex(journal::toLines(*lines)), interim});
     // What has no signature says so, in the head of each sheet and in the block; and nothing in it can be compared.
     contents.title = book.phrase(interim ? "report.title.interim-draft" : "report.title.draft");
     contents.titleBlock.signedLine.clear();

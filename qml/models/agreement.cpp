@@ -38,8 +38,9 @@ std::vector<AgreedRow> notAsItShouldBe(const Snapshot& job)
         if (view.verdict != walk::Verdict::noAccess && view.verdict != walk::Verdict::toDo
             && view.verdict != walk::Verdict::running)
             continue;
-        untested.push_back(row(view.verdict, text(view.device->device->tag),
-                               parts::phrase("window.sign.not-tested", {{"device", kindTitle(*view.device).toStdString()}})));
+        untested.push_back(
+            row(view.verdict, text(view.device->device->tag),
+                parts::phrase("window.sign.not-tested", {{"device", kindTitle(*view.device).toStdString()}})));
     }
     rows.insert(rows.end(), close.begin(), close.end());
     rows.insert(rows.end(), untested.begin(), untested.end());
@@ -76,8 +77,8 @@ void Agreement::agree(const QString& name, const QString& words, const QString& 
     base::Json::Object command{{"do", "acceptance"}};
     if (!name.trimmed().isEmpty()) command["name"] = name.trimmed().toStdString();
     if (!words.trimmed().isEmpty()) command["words"] = words.trimmed().toStdString();
-    if (auto strokes = base::parseJson(ink.toStdString()); strokes && strokes->array() != nullptr
-                                                           && !strokes->array()->empty())
+    if (auto strokes = base::parseJson(ink.toStdString());
+        strokes && strokes->array() != nullptr && !strokes->array()->empty())
         command["ink"] = *strokes;
     m_asking.tell(std::move(command), [this] { Q_EMIT taken(); });
 }
@@ -97,16 +98,15 @@ void Agreement::refresh()
     m_words = before + parts::phrase(rows.empty() ? "window.sign.all-well" : "window.sign.i-know");
     m_fullWords = rows.empty() ? m_words : m_words + QStringLiteral(" ") + listed(rows) + QStringLiteral(".");
     const auto now = base::now();
-    m_when = parts::phrase("window.sign.when",
-                           {{"day", words::longDate(now)}, {"time", base::localTime(now)}});
+    m_when = parts::phrase("window.sign.when", {{"day", words::longDate(now)}, {"time", base::localTime(now)}});
     for (const auto& told : job->state().acceptances) {
         if (!job->state().stands(told.fact)) continue;
         m_agreed = true;
         m_name = job->reveal(told.body.name);
         m_agreedWords = job->reveal(told.body.words);
         m_ink = job->reveal(told.body.ink);
-        m_when = parts::phrase("window.sign.when", {{"day", words::longDate(told.fact.at)},
-                                                    {"time", base::localTime(told.fact.at)}});
+        m_when = parts::phrase("window.sign.when",
+                               {{"day", words::longDate(told.fact.at)}, {"time", base::localTime(told.fact.at)}});
     }
     if (!m_agreed) {
         m_name.clear();

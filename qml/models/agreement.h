@@ -26,13 +26,13 @@ public:
 class Agreement : public Rows<AgreedRow> {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString words READ words NOTIFY changed)   ///< the sentences, without what the rows name
+    Q_PROPERTY(QString words READ words NOTIFY changed) ///< the sentences, without what the rows name
     Q_PROPERTY(QString fullWords READ fullWords NOTIFY changed) ///< with it: what is recorded
-    Q_PROPERTY(bool agreed READ agreed NOTIFY changed)    ///< an acceptance stands
+    Q_PROPERTY(bool agreed READ agreed NOTIFY changed) ///< an acceptance stands
     Q_PROPERTY(QString agreedWords READ agreedWords NOTIFY changed) ///< as they were agreed to
     Q_PROPERTY(QString name READ name NOTIFY changed)
-    Q_PROPERTY(QString ink READ ink NOTIFY changed)       ///< JSON strokes in thousandths of a box 5 wide and 2 high
-    Q_PROPERTY(QString when READ when NOTIFY changed)     ///< "25 November 2026, 15:18"; now, while nobody has agreed
+    Q_PROPERTY(QString ink READ ink NOTIFY changed) ///< JSON strokes in thousandths of a box 5 wide and 2 high
+    Q_PROPERTY(QString when READ when NOTIFY changed) ///< "25 November 2026, 15:18"; now, while nobody has agreed
     Q_PROPERTY(int count READ count NOTIFY changed)
     Q_PROPERTY(bool busy READ busy NOTIFY askingChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY askingChanged)

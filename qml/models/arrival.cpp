@@ -17,7 +17,8 @@ namespace proofwalk::models {
 namespace {
 
 /// What the trade's meters give; others can be added by a file of commands.
-constexpr std::array measured{"resistance", "voltage", "current", "time", "length", "temperature", "sound-level", "level-ratio"};
+constexpr std::array measured{"resistance", "voltage",     "current",     "time",
+                              "length",     "temperature", "sound-level", "level-ratio"};
 
 const base::Unit* unitOf(const QString& quantity)
 {
@@ -54,8 +55,9 @@ ArrivalRow rowFor(Arrival::Part part, const QString& title, const QString& secon
 
 ArrivalRow keptRow(Arrival::Part part, const walk::Fact& fact, const QString& title, const QString& second)
 {
-    ArrivalRow row = rowFor(part, title, second.isEmpty() ? text(base::localTime(fact.at))
-                                                          : second + ", " + text(base::localTime(fact.at)));
+    ArrivalRow row =
+        rowFor(part, title,
+               second.isEmpty() ? text(base::localTime(fact.at)) : second + ", " + text(base::localTime(fact.at)));
     row.event = text(fact.event);
     row.done = true;
     return row;
@@ -66,10 +68,12 @@ void addFound(const Snapshot& job, std::vector<ArrivalRow>& rows)
     bool any = false;
     for (const auto& told : job.state().asFound) {
         if (!job.state().stands(told.fact)) continue;
-        rows.push_back(keptRow(Arrival::Found, told.fact, parts::phrase("window.as-found"), job.reveal(told.body.words)));
+        rows.push_back(
+            keptRow(Arrival::Found, told.fact, parts::phrase("window.as-found"), job.reveal(told.body.words)));
         any = true;
     }
-    if (!any) rows.push_back(rowFor(Arrival::Found, parts::phrase("window.as-found"), parts::phrase("window.as-found.todo")));
+    if (!any)
+        rows.push_back(rowFor(Arrival::Found, parts::phrase("window.as-found"), parts::phrase("window.as-found.todo")));
 }
 
 void addKit(const Snapshot& job, std::vector<ArrivalRow>& rows)
@@ -97,19 +101,22 @@ void addClocks(const Snapshot& job, std::vector<ArrivalRow>& rows)
         const double seconds = static_cast<double>(told.body.offset_ms) / 1000;
         rows.push_back(keptRow(
             Arrival::Clock, told.fact, parts::phrase("window.clock." + told.body.of),
-            parts::phrase(seconds < 0 ? "window.clock-behind" : "window.clock-ahead",
-                          {{"seconds", shortFigure(std::abs(seconds)).toStdString()},
-                           {"uncertainty", shortFigure(static_cast<double>(told.body.uncertainty_ms) / 1000).toStdString()}})));
+            parts::phrase(
+                seconds < 0 ? "window.clock-behind" : "window.clock-ahead",
+                {{"seconds", shortFigure(std::abs(seconds)).toStdString()},
+                 {"uncertainty", shortFigure(static_cast<double>(told.body.uncertainty_ms) / 1000).toStdString()}})));
         any = true;
     }
-    if (!any) rows.push_back(rowFor(Arrival::Clock, parts::phrase("window.clocks"), parts::phrase("window.clocks.todo")));
+    if (!any)
+        rows.push_back(rowFor(Arrival::Clock, parts::phrase("window.clocks"), parts::phrase("window.clocks.todo")));
 }
 
 void addTests(const Snapshot& job, const QStringList& accounts, std::vector<ArrivalRow>& rows)
 {
     const auto on = walk::accountsOnTest(job.state());
     for (const QString& account : accounts) {
-        const auto told = std::ranges::find_if(on, [&](const auto* each) { return text(each->body.account) == account; });
+        const auto told =
+            std::ranges::find_if(on, [&](const auto* each) { return text(each->body.account) == account; });
         const QString title = parts::phrase("window.account", {{"account", account.toStdString()}});
         ArrivalRow row = rowFor(Arrival::Test, title, parts::phrase("window.account.todo"));
         if (told != on.end()) {
@@ -142,7 +149,8 @@ void Arrival::refresh()
     m_waiting.clear();
     if (job != nullptr) {
         for (const plan::Area& area : job->scope().plan->areas)
-            if (!area.account.empty() && !m_accounts.contains(text(area.account))) m_accounts.append(text(area.account));
+            if (!area.account.empty() && !m_accounts.contains(text(area.account)))
+                m_accounts.append(text(area.account));
         for (const auto& told : job->state().asFound)
             if (job->state().stands(told.fact)) m_display = job->reveal(told.body.display);
         addFound(*job, rows);
@@ -156,16 +164,15 @@ void Arrival::refresh()
         if (row.part == Test) {
             done += row.done ? 1 : 0;
             if (!row.done && m_waiting.isEmpty()) m_waiting = row.key;
-        }
-        else kept[static_cast<std::size_t>(row.part)] |= row.done;
+        } else kept[static_cast<std::size_t>(row.part)] |= row.done;
     }
     QStringList missing;
     for (const auto& [part, code] : {std::pair{0, "window.as-found"}, {1, "window.kit"}, {2, "window.clocks"}}) {
         if (kept[static_cast<std::size_t>(part)]) ++done;
         else missing.append(parts::phrase(std::string(code) + ".short"));
     }
-    m_missingWords = missing.isEmpty() ? QString()
-                                       : parts::phrase("window.not-yet", {{"what", missing.join(", ").toStdString()}});
+    m_missingWords =
+        missing.isEmpty() ? QString() : parts::phrase("window.not-yet", {{"what", missing.join(", ").toStdString()}});
     m_keptWords = parts::phrase("window.arrival-kept", {{"some", done}, {"all", std::int64_t{3} + m_accounts.size()}});
     replace(std::move(rows));
     Q_EMIT changed();
@@ -239,8 +246,9 @@ void Arrival::onTest(const QString& account, const QString& told, const QString&
         QDateTime moment(QDate::currentDate(), time);
         if (time.isValid() && moment < QDateTime::currentDateTime()) moment = moment.addDays(1);
         // As Qt::ISODate writes it, but with the place's offset; what is no time goes on as typed, to be refused.
-        command["until"] = time.isValid() ? moment.toOffsetFromUtc(moment.offsetFromUtc()).toString(Qt::ISODate).toStdString()
-                                          : until.trimmed().toStdString();
+        command["until"] = time.isValid()
+                             ? moment.toOffsetFromUtc(moment.offsetFromUtc()).toString(Qt::ISODate).toStdString()
+                             : until.trimmed().toStdString();
     }
     tell(std::move(command));
 }

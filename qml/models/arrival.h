@@ -36,7 +36,8 @@ class Arrival : public Rows<ArrivalRow> {
     Q_PROPERTY(QString missingWords READ missingWords NOTIFY changed) ///< "not yet: clocks"; empty if all is kept
     Q_PROPERTY(QStringList accounts READ accounts NOTIFY changed) ///< of the plan
     Q_PROPERTY(QString waiting READ waiting NOTIFY changed) ///< the first account not on test; empty if none
-    Q_PROPERTY(QStringList quantities READ quantities CONSTANT) ///< that an instrument can measure, as commands name them
+    Q_PROPERTY(
+        QStringList quantities READ quantities CONSTANT) ///< that an instrument can measure, as commands name them
     Q_PROPERTY(bool busy READ busy NOTIFY askingChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY askingChanged)
 
@@ -62,7 +63,8 @@ public:
     /// Seconds as typed, less than zero if that clock is behind.
     Q_INVOKABLE void clock(const QString& of, const QString& offset_s, const QString& uncertainty_s);
     /// `until` is a time of today as 15:30, or empty.
-    Q_INVOKABLE void onTest(const QString& account, const QString& told, const QString& reference, const QString& until);
+    Q_INVOKABLE void onTest(const QString& account, const QString& told, const QString& reference,
+                            const QString& until);
     Q_INVOKABLE void withdraw(const QString& event, const QString& reason);
     /// What people call a quantity, and the unit a fixed part of its accuracy is given in.
     Q_INVOKABLE QString quantityWord(const QString& quantity) const;

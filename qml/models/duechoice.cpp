@@ -51,8 +51,7 @@ QString DueChoice::words() const
 QString DueChoice::problem() const
 {
     if (m_choice != Other || m_other.trimmed().isEmpty() || !day().isEmpty()) return {};
-    return parts::phrase("window.due.no-day",
-                         {{"example", example().toStdString()}});
+    return parts::phrase("window.due.no-day", {{"example", example().toStdString()}});
 }
 
 QString DueChoice::example() const { return dayAhead(Week).toString(Qt::ISODate); }

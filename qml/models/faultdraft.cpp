@@ -63,10 +63,7 @@ void FaultDraft::refresh()
     Q_EMIT changed();
 }
 
-const walk::StepKey* FaultDraft::key() const
-{
-    return found() ? &m_keys[static_cast<std::size_t>(m_chosen)] : nullptr;
-}
+const walk::StepKey* FaultDraft::key() const { return found() ? &m_keys[static_cast<std::size_t>(m_chosen)] : nullptr; }
 
 const walk::ScopeStep* FaultDraft::scopeStep() const
 {
@@ -184,8 +181,7 @@ void FaultDraft::remember()
 void FaultDraft::recall()
 {
     m_recalling = true;
-    const QJsonObject kept =
-        QJsonDocument::fromJson(Whereabouts::instance().draft(draftName()).toUtf8()).object();
+    const QJsonObject kept = QJsonDocument::fromJson(Whereabouts::instance().draft(draftName()).toUtf8()).object();
     // What was typed belongs to the step it was typed at.
     const auto at = m_steps.indexOf(kept["step"].toString());
     const bool same = at >= 0;

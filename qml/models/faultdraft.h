@@ -21,24 +21,26 @@ namespace proofwalk::models {
 class FaultDraft : public QObject {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString subject READ subject WRITE setSubject NOTIFY asked) ///< "GR-01", "zone 4", "timer entry-delay shop"
+    Q_PROPERTY(
+        QString subject READ subject WRITE setSubject NOTIFY asked) ///< "GR-01", "zone 4", "timer entry-delay shop"
     Q_PROPERTY(QStringList steps READ steps WRITE setSteps NOTIFY asked)   ///< names of the steps one of which failed
     Q_PROPERTY(QString signal READ signal WRITE setSignal NOTIFY asked) ///< where two signals have a step of one name
     Q_PROPERTY(bool found READ found NOTIFY changed)          ///< there is such a step
     Q_PROPERTY(int chosen READ chosen WRITE setChosen NOTIFY changed) ///< row of `steps`
     Q_PROPERTY(QString step READ step NOTIFY changed)         ///< its name
-    Q_PROPERTY(QString title READ title NOTIFY changed)       ///< what the subject is: the device's kind, the zone's label
+    Q_PROPERTY(QString title READ title NOTIFY changed) ///< what the subject is: the device's kind, the zone's label
     Q_PROPERTY(QString floor READ floor NOTIFY changed)
     Q_PROPERTY(QString room READ room NOTIFY changed)
     Q_PROPERTY(QString expected READ expected NOTIFY changed) ///< what must happen, with its limit
     Q_PROPERTY(QString seen READ seen WRITE setSeen NOTIFY changed)
-    Q_PROPERTY(bool deficiency READ deficiency WRITE setDeficiency NOTIFY changed) ///< else a recommendation: nothing failed
+    Q_PROPERTY(
+        bool deficiency READ deficiency WRITE setDeficiency NOTIFY changed) ///< else a recommendation: nothing failed
     Q_PROPERTY(proofwalk::models::DueChoice* due READ due CONSTANT)
     Q_PROPERTY(QString photograph READ photograph WRITE setPhotograph NOTIFY changed) ///< path of a file; empty if none
     Q_PROPERTY(QString photographName READ photographName NOTIFY changed)
     Q_PROPERTY(QString words READ words WRITE setWords NOTIFY changed)
-    Q_PROPERTY(bool ready READ ready NOTIFY changed)          ///< enough is filled in to keep it
-    Q_PROPERTY(QString missing READ missing NOTIFY changed)   ///< else: what is missing
+    Q_PROPERTY(bool ready READ ready NOTIFY changed) ///< enough is filled in to keep it
+    Q_PROPERTY(QString missing READ missing NOTIFY changed) ///< else: what is missing
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
 

@@ -30,7 +30,8 @@ std::vector<FileRow> rowsOf(const QString& folder, bool plans)
     const QDir dir(folder);
     for (const QFileInfo& info : dir.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name | QDir::IgnoreCase)) {
         const bool plan = plans && QFileInfo::exists(info.absoluteFilePath() + QStringLiteral("/devices.csv"));
-        rows.push_back(plan ? row(info, FileList::Plan, parts::phrase("window.files.plan")) : row(info, FileList::Folder));
+        rows.push_back(plan ? row(info, FileList::Plan, parts::phrase("window.files.plan"))
+                            : row(info, FileList::Folder));
         if (rows.size() >= mostRows) return rows;
     }
     if (plans) return rows;
@@ -80,7 +81,7 @@ void FileList::refresh()
         this,
         [this, found, readable, folder = m_folder] {
             if (folder != m_folder) return;
-            m_emptyWords = !*readable      ? parts::phrase("window.files.unreadable")
+            m_emptyWords = !*readable     ? parts::phrase("window.files.unreadable")
                          : found->empty() ? parts::phrase("window.files.empty")
                                           : QString();
             replace(std::move(*found));

@@ -18,7 +18,8 @@ class FindingActs : public QObject {
     QML_ELEMENT
     Q_PROPERTY(QString key MEMBER m_key NOTIFY keyChanged)   ///< as FindingRow.key
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged)       ///< asked for and not durable yet
-    Q_PROPERTY(QString problem READ problem NOTIFY problemChanged) ///< why the last act was refused; empty if it was not
+    Q_PROPERTY(
+        QString problem READ problem NOTIFY problemChanged) ///< why the last act was refused; empty if it was not
 
 public:
     explicit FindingActs(QObject* parent = nullptr) : QObject(parent) {}

@@ -45,7 +45,8 @@ class FindingHistory : public Rows<HistoryRow> {
     Q_PROPERTY(QString dueWords READ dueWords NOTIFY changed)
     Q_PROPERTY(QString expected READ expected NOTIFY changed)
     Q_PROPERTY(QString seen READ seen NOTIFY changed)         ///< at the last failure; empty if nothing failed
-    Q_PROPERTY(QString standing READ standing NOTIFY changed) ///< what acceptance or life safety mean for it; may be empty
+    Q_PROPERTY(
+        QString standing READ standing NOTIFY changed) ///< what acceptance or life safety mean for it; may be empty
     Q_PROPERTY(bool failed READ failed NOTIFY changed)        ///< a deficiency; else a recommendation or too close
     Q_PROPERTY(bool lifeSafety READ lifeSafety NOTIFY changed) ///< acceptance does not make the result complete
     Q_PROPERTY(bool repairable READ repairable NOTIFY changed) ///< something failed and is not put right yet

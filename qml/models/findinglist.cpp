@@ -118,7 +118,8 @@ void FindingList::refresh()
             groups[group].push_back(rowOf(*job, noticed, now));
             if (group != toRetest || !m_retestTag.isEmpty()) continue;
             m_retestTag = cardOf(job->scope(), noticed.step);
-            m_retestWords = parts::phrase("window.finding.retest-tag", {{"tag", groups[group].back().tag.toStdString()}});
+            m_retestWords =
+                parts::phrase("window.finding.retest-tag", {{"tag", groups[group].back().tag.toStdString()}});
         }
     }
     std::array<std::int64_t, 4> counts{};

@@ -79,7 +79,7 @@ void FolderList::refresh()
                            [this, folder = m_folder, contents] {
                                if (folder != m_folder) return; // another was opened meanwhile
                                m_reading = false;
-                               m_emptyWords = !contents->readable ? parts::phrase("window.pictures.unreadable")
+                               m_emptyWords = !contents->readable    ? parts::phrase("window.pictures.unreadable")
                                             : contents->rows.empty() ? parts::phrase("window.pictures.none")
                                                                      : QString();
                                replace(std::move(contents->rows));

@@ -48,12 +48,12 @@ void Glance::refresh()
         std::ranges::count_if(job->views(), [](const auto& view) { return isAnswered(view.verdict); }));
     m_findings = static_cast<int>(std::ranges::count_if(job->findings(), &walk::Finding::pending));
     m_putBack = static_cast<int>(walk::notPutBack(job->state()).size());
-    m_zonesWords = parts::phrase("window.in-zones",
-                                 {{"devices", std::int64_t{m_total}},
-                                  {"zones", static_cast<std::int64_t>(job->scope().plan->zones.size())}});
+    m_zonesWords =
+        parts::phrase("window.in-zones", {{"devices", std::int64_t{m_total}},
+                                          {"zones", static_cast<std::int64_t>(job->scope().plan->zones.size())}});
     m_walkWords = parts::phrase("window.some-of", {{"some", std::int64_t{m_answered}}, {"all", std::int64_t{m_total}}});
-    m_rungsWords = counted("window.rungs", static_cast<int>(std::ranges::count(job->readiness().rungs, true,
-                                                                               &walk::Rung::blocking)));
+    m_rungsWords = counted("window.rungs",
+                           static_cast<int>(std::ranges::count(job->readiness().rungs, true, &walk::Rung::blocking)));
     m_answeredWords = parts::phrase("window.of-answered", {{"total", std::int64_t{m_total}}});
     m_findingsWords = counted("window.findings", m_findings);
     m_putBackWords = counted("window.to-put-back", m_putBack);

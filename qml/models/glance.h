@@ -56,7 +56,8 @@ private:
 
     bool m_open = false, m_onTest = false, m_live = false;
     int m_answered = 0, m_total = 0, m_findings = 0, m_putBack = 0;
-    QString m_site, m_answeredWords, m_findingsWords, m_testWords, m_putBackWords, m_zonesWords, m_walkWords, m_rungsWords;
+    QString m_site, m_answeredWords, m_findingsWords, m_testWords, m_putBackWords, m_zonesWords, m_walkWords,
+        m_rungsWords;
 };
 
 } // namespace proofwalk::models

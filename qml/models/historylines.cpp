@@ -30,10 +30,7 @@ public:
 private:
     void add(const walk::Fact& fact, HistoryRow row, const walk::PrivateRef& words);
     QString detailOf(const walk::Attempt& attempt) const;
-    bool names(const std::vector<walk::StepKey>& steps) const
-    {
-        return std::ranges::find(steps, m_key) != steps.end();
-    }
+    bool names(const std::vector<walk::StepKey>& steps) const { return std::ranges::find(steps, m_key) != steps.end(); }
 
     const Snapshot& m_job;
     const walk::StepKey& m_key;
@@ -75,13 +72,13 @@ void Gathering::attempts()
     bool failedBefore = false;
     for (const walk::Attempt& attempt : found->second) {
         const bool failed = attempt.verdict == walk::Verdict::fail;
-        const char* code = failed ? (failedBefore ? "report.history.again" : "report.history.found")
+        const char* code = failed       ? (failedBefore ? "report.history.again" : "report.history.found")
                          : failedBefore ? "report.history.retested"
                                         : "report.history.answered";
         HistoryRow row;
         row.verdict = markOf(attempt.verdict);
-        row.title = parts::phrase(
-            code, {{"step", m_key.name}, {"verdict", verdictWord(attempt.verdict).toStdString()}});
+        row.title =
+            parts::phrase(code, {{"step", m_key.name}, {"verdict", verdictWord(attempt.verdict).toStdString()}});
         row.detail = detailOf(attempt);
         add(attempt.fact, std::move(row), {});
         failedBefore = failedBefore || (failed && m_job.state().stands(attempt.fact));
@@ -107,11 +104,10 @@ void Gathering::acts()
     for (const auto& told : state.repairs) {
         if (!names(told.body.findings)) continue;
         QStringList touched;
-        for (const std::string& word : told.body.touched)
-            touched.push_back(parts::phrase("window.touched." + word));
+        for (const std::string& word : told.body.touched) touched.push_back(parts::phrase("window.touched." + word));
         HistoryRow row;
-        row.title = parts::phrase("report.history.put-right",
-                                  {{"touched", touched.join(QStringLiteral(", ")).toStdString()}});
+        row.title =
+            parts::phrase("report.history.put-right", {{"touched", touched.join(QStringLiteral(", ")).toStdString()}});
         add(told.fact, std::move(row), told.body.words);
     }
     for (const auto& told : state.accepts) {

@@ -59,11 +59,12 @@ QString InstallerKey::fullFingerprint() const { return m_facts ? grouped(m_facts
 void InstallerKey::look()
 {
     auto found = std::make_shared<std::optional<Facts>>();
-    Desk::instance().aside([found] { *found = describe(); }, this, [this, found] {
-        m_known = true;
-        if (*found && (*found)->has_value()) m_facts = ***found;
-        Q_EMIT changed();
-    });
+    Desk::instance().aside([found] { *found = describe(); }, this,
+                           [this, found] {
+                               m_known = true;
+                               if (*found && (*found)->has_value()) m_facts = ***found;
+                               Q_EMIT changed();
+                           });
 }
 
 void InstallerKey::make(const QString& name, const QString& firm, const QString& passphrase, const QString& again)
@@ -75,16 +76,15 @@ void InstallerKey::make(const QString& name, const QString& firm, const QString&
     }
     m_asking.begin();
     auto made = std::make_shared<std::optional<Facts>>();
-    Desk::instance().aside(
-        [made, person = journal::Person{name.trimmed().toStdString(), firm.trimmed().toStdString()},
-         secret = passphrase.toStdString()] { *made = create(person, secret); },
-        this,
-        [this, made] {
-            if (!(*made)->has_value()) return m_asking.end(sentence((*made)->error()));
-            m_facts = ***made;
-            m_asking.end();
-            Q_EMIT this->made();
-        });
+    Desk::instance().aside([made, person = journal::Person{name.trimmed().toStdString(), firm.trimmed().toStdString()},
+                            secret = passphrase.toStdString()] { *made = create(person, secret); },
+                           this,
+                           [this, made] {
+                               if (!(*made)->has_value()) return m_asking.end(sentence((*made)->error()));
+                               m_facts = ***made;
+                               m_asking.end();
+                               Q_EMIT this->made();
+                           });
 }
 
 } // namespace proofwalk::models

@@ -63,8 +63,7 @@ void JobDoor::start(const QString& plan, const QString& file)
     Desk::instance().aside([wrong, folder = pathOf(plan)] { *wrong = wrongWith(folder); }, this,
                            [this, wrong, folder = pathOf(plan), path = pathOf(file)] {
                                m_problems = *wrong;
-                               if (!wrong->isEmpty())
-                                   return m_asking.end(parts::phrase("window.start.plan-wrong"));
+                               if (!wrong->isEmpty()) return m_asking.end(parts::phrase("window.start.plan-wrong"));
                                Desk::instance().start(path, folder, this, [this](const Result<void>& started) {
                                    m_asking.end(started ? QString() : sentence(started.error()));
                                });
@@ -84,7 +83,8 @@ QString JobDoor::proposed(const QString& plan) const
     if (plan.trimmed().isEmpty() || folder.fileName().isEmpty()) return {};
     const QString stem = folder.absolutePath() + QLatin1Char('/') + folder.fileName();
     QString name = stem + QStringLiteral(".walk");
-    for (int again = 2; QFileInfo::exists(name) && again < 1000; ++again) name = stem + QStringLiteral("-%1.walk").arg(again);
+    for (int again = 2; QFileInfo::exists(name) && again < 1000; ++again)
+        name = stem + QStringLiteral("-%1.walk").arg(again);
     return name;
 }
 

@@ -54,14 +54,15 @@ JobRow rowOf(const ShelvedJob& job, ShelvedRooms* rooms)
     row.rooms = rooms;
     row.missing = !QFileInfo::exists(job.file);
     row.place = job.where;
-    row.second = parts::phrase("window.start.devices-day", {{"count", std::int64_t{job.total}},
-                                                            {"day", dayOf(seen).toStdString()}});
+    row.second = parts::phrase("window.start.devices-day",
+                               {{"count", std::int64_t{job.total}}, {"day", dayOf(seen).toStdString()}});
     if (!job.where.isEmpty())
-        row.where = parts::phrase("window.start.you-stood",
-                                  {{"place", job.where.toStdString()},
-                                   {"time", seen.toString(QStringLiteral("HH:mm")).toStdString()},
-                                   {"day", dayOf(seen).toStdString()}});
-    row.count = parts::phrase("window.some-of", {{"some", std::int64_t{job.answered}}, {"all", std::int64_t{job.total}}});
+        row.where =
+            parts::phrase("window.start.you-stood", {{"place", job.where.toStdString()},
+                                                     {"time", seen.toString(QStringLiteral("HH:mm")).toStdString()},
+                                                     {"day", dayOf(seen).toStdString()}});
+    row.count =
+        parts::phrase("window.some-of", {{"some", std::int64_t{job.answered}}, {"all", std::int64_t{job.total}}});
     row.findings = counted("window.findings", job.findings);
     tellStanding(job, row);
     return row;

@@ -31,8 +31,8 @@ QString listFile()
 
 QJsonObject roomJson(const RoomRow& room)
 {
-    return {{"floor", room.floor},     {"level", room.level}, {"outside", room.outside}, {"room", room.room},
-            {"verdict", room.verdict}, {"here", room.here}};
+    return {{"floor", room.floor}, {"level", room.level},     {"outside", room.outside},
+            {"room", room.room},   {"verdict", room.verdict}, {"here", room.here}};
 }
 
 RoomRow roomFrom(const QJsonObject& json)
@@ -51,10 +51,18 @@ QJsonObject jobJson(const ShelvedJob& job)
 {
     QJsonArray rooms;
     for (const RoomRow& room : job.rooms) rooms.append(roomJson(room));
-    return {{"file", job.file},         {"site", job.site},         {"where", job.where},
-            {"seen", job.seenAt},       {"standing", job.standing}, {"answered", job.answered},
-            {"total", job.total},       {"findings", job.findings}, {"retests", job.retests},
-            {"missing", job.missing},   {"handed-over", job.handedOver}, {"rooms", rooms}};
+    return {{"file", job.file},
+            {"site", job.site},
+            {"where", job.where},
+            {"seen", job.seenAt},
+            {"standing", job.standing},
+            {"answered", job.answered},
+            {"total", job.total},
+            {"findings", job.findings},
+            {"retests", job.retests},
+            {"missing", job.missing},
+            {"handed-over", job.handedOver},
+            {"rooms", rooms}};
 }
 
 ShelvedJob jobFrom(const QJsonObject& json)
@@ -93,10 +101,9 @@ QString whereIn(const Snapshot& job)
             }
     if (at == nullptr) return {};
     const plan::Device& device = *at->device->device;
-    return parts::phrase("window.next-device",
-                         {{"tag", device.tag},
-                          {"floor", floorName(*job.scope().plan, device.floor).toStdString()},
-                          {"room", roomName(device.room).toStdString()}});
+    return parts::phrase("window.next-device", {{"tag", device.tag},
+                                                {"floor", floorName(*job.scope().plan, device.floor).toStdString()},
+                                                {"room", roomName(device.room).toStdString()}});
 }
 
 ShelvedJob pictureOf(const Snapshot& job)
@@ -118,8 +125,8 @@ ShelvedJob pictureOf(const Snapshot& job)
     }
     made.findings = static_cast<int>(std::ranges::count_if(job.findings(), &walk::Finding::pending));
     made.missing = static_cast<int>(std::ranges::count(job.readiness().rungs, true, &walk::Rung::blocking));
-    made.handedOver = std::ranges::any_of(job.state().handovers,
-                                          [](const auto& told) { return told.body.form == "final"; });
+    made.handedOver =
+        std::ranges::any_of(job.state().handovers, [](const auto& told) { return told.body.form == "final"; });
     made.rooms = RoomList().rows();
     return made;
 }

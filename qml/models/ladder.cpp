@@ -34,8 +34,8 @@ QStringList leftOfArrival(const Snapshot& job)
     if (!stands(state, state.asFound)) left << parts::phrase("window.ladder.as-found");
     if (!stands(state, state.kit)) left << parts::phrase("window.ladder.kit");
     if (!stands(state, state.clocks)) left << parts::phrase("window.ladder.clocks");
-    const bool watched = std::ranges::any_of(job.scope().plan->paths,
-                                             [](const plan::Path& path) { return path.to == "station"; });
+    const bool watched =
+        std::ranges::any_of(job.scope().plan->paths, [](const plan::Path& path) { return path.to == "station"; });
     if (watched && !stands(state, state.onTests)) left << parts::phrase("window.ladder.on-test");
     return left;
 }
@@ -73,10 +73,7 @@ public:
     }
 
     /// Nothing on it keeps the person from the next; of the arrival that can no longer be said once the walk began.
-    bool passable(tread::Value tread) const
-    {
-        return done(tread) || (tread == tread::Arrival && begun(m_job));
-    }
+    bool passable(tread::Value tread) const { return done(tread) || (tread == tread::Arrival && begun(m_job)); }
 
 private:
     static void way(TreadRow& row, bool done, const char* place)
@@ -130,8 +127,8 @@ private:
         row.title = !tags.empty() ? counted("window.ladder.devices", static_cast<std::int64_t>(tags.size()))
                   : steps > 0     ? parts::phrase("window.ladder.sequences")
                                   : counted("window.ladder.devices-done", all);
-        row.second = where.isEmpty() ? parts::phrase("window.ladder.devices-answered")
-                                     : where.join(QStringLiteral(", "));
+        row.second =
+            where.isEmpty() ? parts::phrase("window.ladder.devices-answered") : where.join(QStringLiteral(", "));
         way(row, tags.empty() && steps == 0, "window.place.walk");
     }
 
@@ -242,8 +239,8 @@ void Ladder::refresh()
     }
     m_here = here;
     m_missing = static_cast<int>(std::ranges::count(job->readiness().rungs, true, &walk::Rung::blocking));
-    m_climbedWords = parts::phrase("window.ladder.climbed",
-                                   {{"count", std::int64_t{m_climbed}}, {"all", std::int64_t{treads - 1}}});
+    m_climbedWords =
+        parts::phrase("window.ladder.climbed", {{"count", std::int64_t{m_climbed}}, {"all", std::int64_t{treads - 1}}});
     m_missingWords = m_missing == 0 ? QString() : counted("window.ladder.missing", m_missing);
     m_standingWords = parts::phrase("standing." + std::string(walk::wordOf(job->readiness().standing)));
     replace(std::move(rows));

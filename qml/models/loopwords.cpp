@@ -60,12 +60,11 @@ LoopWords loopWords(const Snapshot& job, const walk::StepKey& step, const base::
     if (!sight || wiring->resistors == 0) return {};
     const double scale = base::toDouble(reading.unit->scale);
     const std::string unit = " " + std::string(reading.unit->written);
-    const std::vector<Argument> arguments{
-        {"value", written(reading).toStdString()},
-        {"by", shortFigure(std::abs(sight->fromClosed_ohm) / scale).toStdString()},
-        {"end", shortFigure(wiring->eol_ohm / scale).toStdString() + unit},
-        {"below", stateWord(sight->below).toStdString()},
-        {"above", stateWord(sight->above).toStdString()}};
+    const std::vector<Argument> arguments{{"value", written(reading).toStdString()},
+                                          {"by", shortFigure(std::abs(sight->fromClosed_ohm) / scale).toStdString()},
+                                          {"end", shortFigure(wiring->eol_ohm / scale).toStdString() + unit},
+                                          {"below", stateWord(sight->below).toStdString()},
+                                          {"above", stateWord(sight->above).toStdString()}};
     const std::string code = std::string("window.loop-reads.") + codeOf(*sight);
     LoopWords words;
     if (sight->fits.size() == 1 && sight->fits.front() == LoopState::closed) return words;

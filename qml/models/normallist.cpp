@@ -14,7 +14,8 @@ namespace {
 const walk::Told<walk::OnTestBody>* onTest(const Snapshot& job, const QString& account)
 {
     const auto on = walk::accountsOnTest(job.state());
-    const auto found = std::ranges::find(on, account.toStdString(), [](const auto* told) { return told->body.account; });
+    const auto found =
+        std::ranges::find(on, account.toStdString(), [](const auto* told) { return told->body.account; });
     return found == on.end() ? nullptr : *found;
 }
 
@@ -44,9 +45,9 @@ void addAccounts(const Snapshot& job, std::vector<NormalRow>& rows)
         } else {
             for (const auto& told : job.state().offTests)
                 if (told.body.account == account && job.state().stands(told.fact))
-                    made.second = parts::phrase("window.normal.off-since",
-                                                {{"time", base::localTime(told.fact.at)},
-                                                 {"told", job.reveal(told.body.told).toStdString()}});
+                    made.second =
+                        parts::phrase("window.normal.off-since", {{"time", base::localTime(told.fact.at)},
+                                                                  {"told", job.reveal(told.body.told).toStdString()}});
         }
         rows.push_back(std::move(made));
     }
@@ -58,10 +59,10 @@ void addTemporaries(const Snapshot& job, std::vector<NormalRow>& rows)
         if (!job.state().stands(told.fact)) continue;
         const auto* back = walk::putBackOf(job.state(), told);
         NormalRow made = row(NormalList::Temporary, told.body.name, back != nullptr);
-        made.second = back != nullptr ? parts::phrase("window.normal.back-at", {{"time", base::localTime(back->fact.at)}})
-                                      : parts::phrase("window.normal.since",
-                                                      {{"time", base::localTime(told.fact.at)},
-                                                       {"words", job.reveal(told.body.words).toStdString()}});
+        made.second = back != nullptr
+                        ? parts::phrase("window.normal.back-at", {{"time", base::localTime(back->fact.at)}})
+                        : parts::phrase("window.normal.since", {{"time", base::localTime(told.fact.at)},
+                                                                {"words", job.reveal(told.body.words).toStdString()}});
         rows.push_back(std::move(made));
     }
 }
@@ -74,7 +75,8 @@ void addAreas(const Snapshot& job, std::vector<NormalRow>& rows)
         NormalRow made = row(NormalList::AreaState, rung.subject, false);
         if (area != job.scope().plan->areas.end() && !area->name.empty()) made.title = text(area->name);
         for (const Argument& argument : rung.arguments)
-            if (argument.name == "state") made.second = parts::phrase("window.normal.state", {{"state", argument.value}});
+            if (argument.name == "state")
+                made.second = parts::phrase("window.normal.state", {{"state", argument.value}});
         rows.push_back(std::move(made));
     }
 }

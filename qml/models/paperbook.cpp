@@ -85,14 +85,13 @@ void PaperBook::show(std::string pdf)
 
 void PaperBook::draw(int page, int width_px, QObject* context, std::function<void(const Sheet&)> drawn)
 {
-    QMetaObject::invokeMethod(
-        m_reader.get(),
-        [this, edition = m_edition, page, width_px, guard = QPointer<QObject>(context), drawn = std::move(drawn)] {
-            Sheet sheet = m_reader->draw(page, width_px);
-            QMetaObject::invokeMethod(this, [this, edition, guard, drawn, sheet = std::move(sheet)] {
-                if (edition == m_edition && guard != nullptr) drawn(sheet);
-            });
+    QMetaObject::invokeMethod(m_reader.get(), [this, edition = m_edition, page, width_px,
+                                               guard = QPointer<QObject>(context), drawn = std::move(drawn)] {
+        Sheet sheet = m_reader->draw(page, width_px);
+        QMetaObject::invokeMethod(this, [this, edition, guard, drawn, sheet = std::move(sheet)] {
+            if (edition == m_edition && guard != nullptr) drawn(sheet);
         });
+    });
 }
 
 } // namespace proofwalk::models

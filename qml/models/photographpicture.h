@@ -17,7 +17,7 @@ class PhotographPicture : public QQuickPaintedItem {
     Q_PROPERTY(QString file READ file WRITE setFile NOTIFY sourceChanged)
     Q_PROPERTY(bool whole READ whole WRITE setWhole NOTIFY sourceChanged) ///< shown whole; otherwise it fills its place
     Q_PROPERTY(QString problem READ problem NOTIFY loaded) ///< why it cannot be shown
-    Q_PROPERTY(double aspect READ aspect NOTIFY loaded)    ///< width by height; 1.5 until it is there
+    Q_PROPERTY(double aspect READ aspect NOTIFY loaded) ///< width by height; 1.5 until it is there
 
 public:
     explicit PhotographPicture(QQuickItem* parent = nullptr);

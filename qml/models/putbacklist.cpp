@@ -18,7 +18,8 @@ QString sinceWords(const base::WallClock& at)
     if (minutes < 1) return parts::phrase("window.since", {{"time", time}});
     if (minutes < 60) return parts::phrase("window.since-minutes", {{"time", time}, {"minutes", minutes}});
     if (minutes < 24 * 60)
-        return parts::phrase("window.since-hours", {{"time", time}, {"hours", minutes / 60}, {"minutes", minutes % 60}});
+        return parts::phrase("window.since-hours",
+                             {{"time", time}, {"hours", minutes / 60}, {"minutes", minutes % 60}});
     return parts::phrase("window.since-day", {{"time", time}, {"day", base::localDate(at)}});
 }
 

@@ -225,8 +225,8 @@ void ReadingEntry::present(const Reading& reading, walk::Verdict verdict)
     // Recorded in another unit than the one chosen: the figure is shown as it was typed, the scale converts.
     const double scale = base::toDouble(reading.quantity.unit->scale) / base::toDouble(chosenUnit()->scale);
     m_value = base::toDouble(reading.quantity.value) * scale;
-    m_valueText = reading.quantity.unit == chosenUnit() ? text(base::toText(reading.quantity.value))
-                                                        : written(reading.quantity);
+    m_valueText =
+        reading.quantity.unit == chosenUnit() ? text(base::toText(reading.quantity.value)) : written(reading.quantity);
     if (reading.uncertainty) {
         m_uncertainty = base::toDouble(*reading.uncertainty) * scale;
         m_uncertaintyText = models::uncertaintyText(reading.uncertainty);
@@ -261,8 +261,7 @@ void ReadingEntry::lookForWants()
             "window.wants-state",
             {{"found", parts::phrase("window.state." + std::string(catalogue::wordOf(present))).toStdString()},
              {"wanted", wanted.join(parts::phrase("window.or")).toStdString()}});
-    }
-    else if (m_instruments.isEmpty()) {
+    } else if (m_instruments.isEmpty()) {
         m_wanting = Instrument;
         m_wantingWords = parts::phrase("window.wants-instrument");
     }
@@ -401,8 +400,7 @@ void ReadingEntry::record()
     if (m_end != 0) {
         command["result"] = "not-as-planned";
         command["seen"] = endWords(m_end).toStdString();
-    }
-    else {
+    } else {
         command["value"] = m_typed.toStdString() + " " + std::string(chosenUnit()->code);
         if (!m_instrument.isEmpty()) command["instrument"] = m_instrument.toStdString();
     }

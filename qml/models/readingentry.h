@@ -176,7 +176,8 @@ private:
     QStringList m_instruments;
     QString m_instrument;
     double m_value = absent, m_uncertainty = absent, m_lower = absent, m_upper = absent, m_setPoint = absent;
-    QString m_valueText, m_uncertaintyText, m_verdictWord, m_diagnosis, m_diagnosisLong, m_tell, m_wantingWords, m_problem;
+    QString m_valueText, m_uncertaintyText, m_verdictWord, m_diagnosis, m_diagnosisLong, m_tell, m_wantingWords,
+        m_problem;
     int m_verdict = 0;
     Wanting m_wanting = Nothing;
     bool m_adviceOnly = false, m_complete = false, m_busy = false;

@@ -91,8 +91,8 @@ QString ReportDesk::proposed() const
     if (job == nullptr) return {};
     const std::filesystem::path base = std::filesystem::absolute(job->file()).replace_extension();
     const std::string day = base::localDate(base::now());
-    const QString stem = text(base.string())
-                       + (m_interim ? QStringLiteral("-interim-") : QStringLiteral("-report-")) + text(day);
+    const QString stem =
+        text(base.string()) + (m_interim ? QStringLiteral("-interim-") : QStringLiteral("-report-")) + text(day);
     QString name = stem + QStringLiteral(".pdf");
     for (int again = 2; QFileInfo::exists(name) && again < 1000; ++again)
         name = stem + QStringLiteral("-%1.pdf").arg(again);
@@ -158,11 +158,12 @@ void ReportDesk::verify()
     if (m_asking.busy() || m_file.isEmpty()) return;
     m_asking.begin();
     auto checked = std::make_shared<Checked>();
-    Desk::instance().aside([checked, path = m_file.toStdString()] { *checked = check(path); }, this, [this, checked] {
-        m_checks = checked->lines;
-        m_sound = checked->sound;
-        m_asking.end();
-    });
+    Desk::instance().aside([checked, path = m_file.toStdString()] { *checked = check(path); }, this,
+                           [this, checked] {
+                               m_checks = checked->lines;
+                               m_sound = checked->sound;
+                               m_asking.end();
+                           });
 }
 
 } // namespace proofwalk::models

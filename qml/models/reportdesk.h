@@ -16,7 +16,8 @@ namespace proofwalk::models {
 class ReportDesk : public QObject {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(bool interim READ interim WRITE setInterim NOTIFY interimChanged) ///< an interim sheet; else the final report
+    Q_PROPERTY(
+        bool interim READ interim WRITE setInterim NOTIFY interimChanged) ///< an interim sheet; else the final report
     Q_PROPERTY(QString proposed READ proposed NOTIFY interimChanged) ///< a name beside the job that is not taken yet
     Q_PROPERTY(int pages READ pages NOTIFY pagesChanged)   ///< 0 while there is nothing to look at
     Q_PROPERTY(bool drafted READ drafted NOTIFY changed)   ///< what is looked at is not signed

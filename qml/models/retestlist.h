@@ -28,7 +28,8 @@ class RetestList : public Rows<RetestRow> {
     QML_ELEMENT
     Q_PROPERTY(QString key READ key WRITE setKey NOTIFY asked)
     Q_PROPERTY(QStringList touched READ touched WRITE setTouched NOTIFY asked) ///< words of Touchable.words
-    Q_PROPERTY(bool recorded READ recorded WRITE setRecorded NOTIFY asked) ///< of the last repair; `touched` is not asked
+    Q_PROPERTY(
+        bool recorded READ recorded WRITE setRecorded NOTIFY asked) ///< of the last repair; `touched` is not asked
     Q_PROPERTY(QString summary READ summary NOTIFY changed) ///< "6 steps at 3 places to retest"; empty if none
     Q_PROPERTY(QStringList touchable READ touchable CONSTANT) ///< the words a repair may name
 

@@ -62,8 +62,8 @@ bool operator==(const RoundCellRow& left, const RoundCellRow& right)
 {
     return left.subject == right.subject && left.number == right.number && left.label == right.label
         && left.figure == right.figure && left.verdictWord == right.verdictWord && left.verdict == right.verdict
-        && left.answered == right.answered && same(left.value, right.value)
-        && same(left.uncertainty, right.uncertainty) && same(left.lower, right.lower) && same(left.upper, right.upper);
+        && left.answered == right.answered && same(left.value, right.value) && same(left.uncertainty, right.uncertainty)
+        && same(left.lower, right.lower) && same(left.upper, right.upper);
 }
 
 RoundGrid::RoundGrid(QObject* parent) : Rows(parent), m_asking(this, [this] { Q_EMIT asked(); })
@@ -114,8 +114,8 @@ void RoundGrid::refresh()
         for (const RoundCellRow& cell : cells) m_answered += cell.answered ? 1 : 0;
         const auto zones = job->scope().plan->zones.size();
         if (round->subject == catalogue::Subject::zone && zones > cells.size())
-            m_fewWords = parts::phrase("window.round-others",
-                                       {{"count", static_cast<std::int64_t>(zones - cells.size())}});
+            m_fewWords =
+                parts::phrase("window.round-others", {{"count", static_cast<std::int64_t>(zones - cells.size())}});
     }
     replace(std::move(cells));
     if (inHand() == nullptr && count() > 0) {

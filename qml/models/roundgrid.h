@@ -46,7 +46,8 @@ class RoundGrid : public Rows<RoundCellRow> {
     Q_PROPERTY(int count READ count NOTIFY changed)
     Q_PROPERTY(int answered READ answered NOTIFY changed)
     Q_PROPERTY(QString answeredWords READ answeredWords NOTIFY changed) ///< "9 of 28"
-    Q_PROPERTY(QString fewWords READ fewWords NOTIFY changed) ///< what is not asked here: "Zones by radio are not here."
+    Q_PROPERTY(
+        QString fewWords READ fewWords NOTIFY changed) ///< what is not asked here: "Zones by radio are not here."
 
     Q_PROPERTY(int current READ current WRITE setCurrent NOTIFY changed) ///< row in hand; -1 if there is none
     Q_PROPERTY(QString subject READ subject NOTIFY changed) ///< of the row in hand

@@ -12,17 +12,25 @@ namespace proofwalk::models {
 
 tread::Value treadOf(const walk::Rung& rung)
 {
-    static const std::map<std::string, tread::Value, std::less<>> treads{
-        {"ready.calibration", tread::Arrival},    {"ready.no-sheet", tread::Plan},
-        {"ready.unjudged", tread::Plan},          {"ready.untested", tread::Devices},
-        {"ready.running", tread::Devices},        {"ready.retest", tread::Devices},
-        {"ready.no-access", tread::Devices},      {"ready.disagreement", tread::Devices},
-        {"ready.sequence", tread::Devices},       {"ready.too-close", tread::Findings},
-        {"ready.finding", tread::Findings},       {"ready.too-close-accepted", tread::Findings},
-        {"ready.recommendation", tread::Findings}, {"ready.finding-accepted", tread::Findings},
-        {"ready.state", tread::Normal},           {"ready.on-test", tread::Normal},
-        {"ready.put-back", tread::Normal},        {"ready.shown", tread::Shown},
-        {"ready.acceptance", tread::Signature}};
+    static const std::map<std::string, tread::Value, std::less<>> treads{{"ready.calibration", tread::Arrival},
+                                                                         {"ready.no-sheet", tread::Plan},
+                                                                         {"ready.unjudged", tread::Plan},
+                                                                         {"ready.untested", tread::Devices},
+                                                                         {"ready.running", tread::Devices},
+                                                                         {"ready.retest", tread::Devices},
+                                                                         {"ready.no-access", tread::Devices},
+                                                                         {"ready.disagreement", tread::Devices},
+                                                                         {"ready.sequence", tread::Devices},
+                                                                         {"ready.too-close", tread::Findings},
+                                                                         {"ready.finding", tread::Findings},
+                                                                         {"ready.too-close-accepted", tread::Findings},
+                                                                         {"ready.recommendation", tread::Findings},
+                                                                         {"ready.finding-accepted", tread::Findings},
+                                                                         {"ready.state", tread::Normal},
+                                                                         {"ready.on-test", tread::Normal},
+                                                                         {"ready.put-back", tread::Normal},
+                                                                         {"ready.shown", tread::Shown},
+                                                                         {"ready.acceptance", tread::Signature}};
     const auto found = treads.find(rung.code);
     // A rung of a kind that is new to the window still blocks: it stands where nothing can pass it unseen.
     return found == treads.end() ? tread::Signature : found->second;
@@ -48,14 +56,12 @@ void goWhere(const walk::Rung& rung, const Snapshot& job)
     case tread::Devices: {
         if (job.view(rung.subject) != nullptr)
             return whereabouts.go(Whereabouts::Walk, QStringLiteral("card"), subject);
-        const auto sequence = std::ranges::find_if(rung.arguments, [](const Argument& argument) {
-            return argument.name == "sequence";
-        });
+        const auto sequence =
+            std::ranges::find_if(rung.arguments, [](const Argument& argument) { return argument.name == "sequence"; });
         const std::string* title =
             sequence == rung.arguments.end() ? nullptr : std::get_if<std::string>(&sequence->value);
         const auto& all = job.scope().sequences;
-        const auto found = title == nullptr ? all.end()
-                                            : std::ranges::find(all, *title, &walk::ScopeSequence::title);
+        const auto found = title == nullptr ? all.end() : std::ranges::find(all, *title, &walk::ScopeSequence::title);
         if (found == all.end()) return whereabouts.go(Whereabouts::Walk);
         return whereabouts.go(Whereabouts::Walk, QStringLiteral("sequence"), text(found->name));
     }
@@ -68,9 +74,8 @@ void goWhere(const walk::Rung& rung, const Snapshot& job)
 
 int blockingOf(const Snapshot& job, tread::Value tread)
 {
-    return static_cast<int>(std::ranges::count_if(job.readiness().rungs, [&](const walk::Rung& rung) {
-        return rung.blocking && treadOf(rung) == tread;
-    }));
+    return static_cast<int>(std::ranges::count_if(
+        job.readiness().rungs, [&](const walk::Rung& rung) { return rung.blocking && treadOf(rung) == tread; }));
 }
 
 } // namespace proofwalk::models

@@ -117,7 +117,8 @@ void SequenceStrip::refresh()
         for (const plan::Mode& mode : plan.modes)
             if (std::ranges::find(mode.areas, m_areas.value(m_area).toStdString()) != mode.areas.end())
                 m_modes.append(text(mode.mode));
-        m_doneWords = parts::phrase("window.some-of", {{"some", done}, {"all", static_cast<std::int64_t>(rows.size())}});
+        m_doneWords =
+            parts::phrase("window.some-of", {{"some", done}, {"all", static_cast<std::int64_t>(rows.size())}});
         const auto waits = std::ranges::find(rows, false, &SequenceRow::answered);
         if (m_chosen >= 0 && m_chosen < static_cast<int>(rows.size())) m_inHand = m_chosen;
         else if (waits != rows.end()) m_inHand = static_cast<int>(waits - rows.begin());
@@ -129,9 +130,10 @@ void SequenceStrip::refresh()
 
 QString SequenceStrip::wantsWords() const
 {
-    return wants().isEmpty() ? QString()
-                             : parts::phrase("window.now-state",
-                                             {{"state", parts::phrase("window.state." + wants().toStdString()).toStdString()}});
+    return wants().isEmpty()
+             ? QString()
+             : parts::phrase("window.now-state",
+                             {{"state", parts::phrase("window.state." + wants().toStdString()).toStdString()}});
 }
 
 void SequenceStrip::choose(int row)
@@ -172,7 +174,8 @@ void SequenceStrip::sayState()
         Whereabouts::instance().go(Whereabouts::Walk, QStringLiteral("state"), m_areas.value(m_area));
         return;
     }
-    base::Json::Object command{{"do", "state"}, {"area", m_areas.value(m_area).toStdString()}, {"state", wants().toStdString()}};
+    base::Json::Object command{
+        {"do", "state"}, {"area", m_areas.value(m_area).toStdString()}, {"state", wants().toStdString()}};
     if (mode) command["mode"] = m_modes.constFirst().toStdString();
     m_asking.tell(std::move(command));
 }

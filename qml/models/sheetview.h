@@ -14,9 +14,9 @@ class SheetView : public QQuickPaintedItem {
     QML_ELEMENT
     Q_PROPERTY(proofwalk::models::ReportDesk* report READ report WRITE setReport NOTIFY reportChanged)
     Q_PROPERTY(int page READ page WRITE setPage NOTIFY pageChanged) ///< from 0
-    Q_PROPERTY(double ratio READ ratio NOTIFY drawn)                ///< height over width of the page
-    Q_PROPERTY(QString words READ words NOTIFY drawn)               ///< what is written on it
-    Q_PROPERTY(bool waiting READ waiting NOTIFY drawn)              ///< the page is being drawn
+    Q_PROPERTY(double ratio READ ratio NOTIFY drawn) ///< height over width of the page
+    Q_PROPERTY(QString words READ words NOTIFY drawn) ///< what is written on it
+    Q_PROPERTY(bool waiting READ waiting NOTIFY drawn) ///< the page is being drawn
 
 public:
     explicit SheetView(QQuickItem* parent = nullptr);

@@ -8,7 +8,8 @@
 namespace proofwalk::models {
 namespace {
 
-template <class Row> const Row* rowWith(const std::vector<Row>& rows, const std::string& id)
+template <class Row>
+const Row* rowWith(const std::vector<Row>& rows, const std::string& id)
 {
     const auto row = std::ranges::find_if(rows, [&](const Row& each) { return each.id == id; });
     return row == rows.end() ? nullptr : &*row;
@@ -24,8 +25,7 @@ base::Json::Object named(const QString& subject)
     else if (word == "timer") {
         members["timer"] = subject.section(' ', 1, 1).toStdString();
         members["area"] = subject.section(' ', 2).toStdString();
-    }
-    else if (!subject.isEmpty()) members["device"] = subject.toStdString();
+    } else if (!subject.isEmpty()) members["device"] = subject.toStdString();
     return members;
 }
 

@@ -19,6 +19,7 @@ base::Json::Object named(const QString& subject);
 QString subjectWord(const plan::Plan& plan, const std::string& id);
 
 /// The step of that name; `signal` may be empty where it is clear. Error: those of walk::stepOf.
-Result<walk::StepKey> stepNamed(const Snapshot& job, const QString& subject, const QString& step, const QString& signal);
+Result<walk::StepKey> stepNamed(const Snapshot& job, const QString& subject, const QString& step,
+                                const QString& signal);
 
 } // namespace proofwalk::models

@@ -134,7 +134,8 @@ void Stopwatch::recall()
     m_held_ms = 0;
     m_laps.clear();
     for (const auto lap : kept["laps"].toArray()) m_laps.append(lap.toDouble());
-    if (kept.contains("held")) m_held_ms = std::clamp<qint64>(static_cast<qint64>(kept["held"].toDouble()), 0, longest_ms);
+    if (kept.contains("held"))
+        m_held_ms = std::clamp<qint64>(static_cast<qint64>(kept["held"].toDouble()), 0, longest_ms);
     if (kept.contains("begun")) {
         m_begun_ms = static_cast<qint64>(kept["begun"].toDouble());
         m_before_ms = QDateTime::currentMSecsSinceEpoch() - m_begun_ms;

@@ -15,8 +15,8 @@ VerdictCount::VerdictCount(QObject* parent) : Rows(parent)
 
 void VerdictCount::refresh()
 {
-    constexpr std::array inOrder{walk::Verdict::pass,  walk::Verdict::fail,    walk::Verdict::tooClose,
-                                 walk::Verdict::noAccess, walk::Verdict::toDo, walk::Verdict::running,
+    constexpr std::array inOrder{walk::Verdict::pass,     walk::Verdict::fail,         walk::Verdict::tooClose,
+                                 walk::Verdict::noAccess, walk::Verdict::toDo,         walk::Verdict::running,
                                  walk::Verdict::retest,   walk::Verdict::notApplicable};
     const auto job = Desk::instance().job();
     std::vector<VerdictRow> rows;

@@ -36,7 +36,8 @@ Q_SIGNALS:
     void changed();
 
 private:
-    template <class T> void put(T& member, const T& value)
+    template <class T>
+    void put(T& member, const T& value)
     {
         if (member == value) return;
         member = value;

@@ -30,7 +30,8 @@ void CorridorBar::draw(report::Drawing& drawing)
     drawing.fill(band, inks.paper);
     const double opens = hasLower ? xOf(lower()) : band.left();
     const double closes = hasUpper ? xOf(upper()) : band.right();
-    if (hasLower || hasUpper) drawing.fill(QRectF(QPointF(opens, band.top()), QPointF(closes, band.bottom())), inks.done);
+    if (hasLower || hasUpper)
+        drawing.fill(QRectF(QPointF(opens, band.top()), QPointF(closes, band.bottom())), inks.done);
     if (hasUpper && closes < band.right()) {
         const QRectF wall(QPointF(closes, band.top()), band.bottomRight());
         drawing.fill(wall, inks.film);

@@ -51,7 +51,10 @@ private:
         return one == other;
     }
     /// Two absent numbers are the same number.
-    static bool same(double one, double other) { return std::isnan(one) ? std::isnan(other) : !(one < other) && !(one > other); }
+    static bool same(double one, double other)
+    {
+        return std::isnan(one) ? std::isnan(other) : !(one < other) && !(one > other);
+    }
 };
 
 } // namespace proofwalk::parts

@@ -143,7 +143,8 @@ void InkPad::draw(report::Drawing& drawing)
     line.setDashPattern({4, 4});
     drawing.painter().setPen(line);
     const double y = std::round(box.top() + 0.75 * box.height()) + 0.5;
-    drawing.painter().drawLine(QPointF(box.left() + 0.06 * box.width(), y), QPointF(box.right() - 0.06 * box.width(), y));
+    drawing.painter().drawLine(QPointF(box.left() + 0.06 * box.width(), y),
+                               QPointF(box.right() - 0.06 * box.width(), y));
     const double width = std::max(1.5, box.height() / 50);
     for (const Stroke& stroke : m_strokes) {
         QPolygonF points;
@@ -151,10 +152,8 @@ void InkPad::draw(report::Drawing& drawing)
             points << QPointF(box.left() + point.x() * box.width() / thousand,
                               box.top() + point.y() * box.height() / thousand);
         drawing.painter().setPen(QPen(inks.ink, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-        if (points.size() == 1)
-            drawing.painter().drawPoint(points.first());
-        else
-            drawing.painter().drawPolyline(points);
+        if (points.size() == 1) drawing.painter().drawPoint(points.first());
+        else drawing.painter().drawPolyline(points);
     }
 }
 

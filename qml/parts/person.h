@@ -11,8 +11,10 @@ namespace proofwalk::parts {
 class Person : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(double heading READ heading WRITE setHeading NOTIFY headingChanged) ///< degrees: 0 up, 90 right, 180 down
-    Q_PROPERTY(bool timed READ timed WRITE setTimed NOTIFY timedChanged) ///< a clock runs: in the ink of what is running
+    Q_PROPERTY(
+        double heading READ heading WRITE setHeading NOTIFY headingChanged) ///< degrees: 0 up, 90 right, 180 down
+    Q_PROPERTY(
+        bool timed READ timed WRITE setTimed NOTIFY timedChanged) ///< a clock runs: in the ink of what is running
 
 public:
     explicit Person(QQuickItem* parent = nullptr);

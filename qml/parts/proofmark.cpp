@@ -49,7 +49,8 @@ void ProofMark::draw(report::Drawing& drawing)
     QPainter& painter = drawing.painter();
     painter.translate((width() - scale * wide) / 2, (height() - scale * side) / 2);
     painter.scale(scale, scale);
-    drawProofWindow(drawing, QPointF(side / 2, side / 2), static_cast<std::size_t>(m_kind), {*state, *seen}, m_progress);
+    drawProofWindow(drawing, QPointF(side / 2, side / 2), static_cast<std::size_t>(m_kind), {*state, *seen},
+                    m_progress);
 }
 
 } // namespace proofwalk::parts

@@ -31,8 +31,17 @@ constexpr std::array<Chosen, 6> byWord{{{"window.drawn.window", {0.5, 0.0}},
                                         {"window.drawn.floor", {0.5, 1.0}},
                                         {"window.drawn.wall", {1.0, 0.5}}}};
 /// Else the next free of six, clockwise from the top left; then a row along the middle.
-constexpr std::array<QPointF, 11> free6{{{0.1, 0.0}, {0.5, 0.0}, {1.0, 0.0}, {1.0, 1.0}, {0.55, 1.0}, {0.15, 1.0},
-                                         {0.3, 0.5}, {0.5, 0.5}, {0.7, 0.5}, {0.85, 0.5}, {0.15, 0.5}}};
+constexpr std::array<QPointF, 11> free6{{{0.1, 0.0},
+                                         {0.5, 0.0},
+                                         {1.0, 0.0},
+                                         {1.0, 1.0},
+                                         {0.55, 1.0},
+                                         {0.15, 1.0},
+                                         {0.3, 0.5},
+                                         {0.5, 0.5},
+                                         {0.7, 0.5},
+                                         {0.85, 0.5},
+                                         {0.15, 0.5}}};
 
 const Chosen* chosenBy(const QString& position)
 {
@@ -80,14 +89,16 @@ void RoomPicture::place()
 {
     const QRectF inside = room();
     // Marks keep clear of walls and person.
-    const QRectF ground(QPointF(person().x() + 28, inside.top() + 12), QPointF(inside.right() - 14, inside.bottom() - 12));
+    const QRectF ground(QPointF(person().x() + 28, inside.top() + 12),
+                        QPointF(inside.right() - 14, inside.bottom() - 12));
     const auto at = [&](const QPointF& share) {
         return QPointF(std::max(inside.left() + 14, ground.left() + share.x() * ground.width()),
                        ground.top() + share.y() * ground.height());
     };
     m_spots.clear();
     const auto taken = [&](const QPointF& place) {
-        return std::ranges::any_of(m_spots, [&](const Spot& spot) { return QLineF(spot.place, place).length() < apart; });
+        return std::ranges::any_of(m_spots,
+                                   [&](const Spot& spot) { return QLineF(spot.place, place).length() < apart; });
     };
     for (int row = 0; row < rows(); ++row) {
         Spot spot;
@@ -196,7 +207,8 @@ void RoomPicture::draw(report::Drawing& drawing)
     }
     for (const Spot& spot : m_spots) {
         if (!spot.here) continue;
-        for (const auto& [r, colour] : {std::pair(10.0, inks.ink), std::pair(6.2, inks.paper), std::pair(2.4, inks.ink)}) {
+        for (const auto& [r, colour] :
+             {std::pair(10.0, inks.ink), std::pair(6.2, inks.paper), std::pair(2.4, inks.ink)}) {
             QPainterPath ring;
             ring.addEllipse(spot.place, r, r);
             drawing.fill(ring, colour);

@@ -96,7 +96,8 @@ void ScalePicture::drawBand(Drawing& drawing, const Layout& layout, const report
         QPen pen = report::penOf(inks.ink, 2);
         pen.setDashPattern({2, 2});
         drawing.painter().setPen(pen);
-        drawing.painter().drawLine(QPointF(xOf(m_setPoint), band.top() - 2), QPointF(xOf(m_setPoint), band.bottom() + 2));
+        drawing.painter().drawLine(QPointF(xOf(m_setPoint), band.top() - 2),
+                                   QPointF(xOf(m_setPoint), band.bottom() + 2));
     }
     if (scale.lower) drawing.line(left, band.top() - spare, left, band.bottom() + spare, inks.ink, jambWidth);
     if (scale.upper) drawing.line(right, band.top() - spare, right, band.bottom() + spare, inks.ink, jambWidth);

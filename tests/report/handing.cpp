@@ -56,12 +56,11 @@ void HandingTest::initTestCase()
     ground.conductors = must(base::readFile(PROOFWALK_SOURCE "/core/measure/conductors.csv"));
     m_job.emplace(must(Job::start(file("shop.walk"), std::move(ground), m_machine, base::now())));
     // All of the walk but the customer's words and ink, so that something still blocks.
-    for (const QByteArray& line : QByteArray::fromStdString(must(base::readFile(
-                                                                PROOFWALK_SOURCE "/fixtures/corner-shop/walk.jsonl")))
-                                      .split('\n')) {
+    for (const QByteArray& line :
+         QByteArray::fromStdString(must(base::readFile(PROOFWALK_SOURCE "/fixtures/corner-shop/walk.jsonl")))
+             .split('\n')) {
         if (line.isEmpty() || line.startsWith('#') || line.contains("\"acceptance\"")) continue;
-        const auto taken =
-            m_job->take(line.toStdString(), PROOFWALK_SOURCE "/fixtures/corner-shop", base::now());
+        const auto taken = m_job->take(line.toStdString(), PROOFWALK_SOURCE "/fixtures/corner-shop", base::now());
         QVERIFY2(taken, taken ? "" : qPrintable(QString::fromStdString(m_book.sentence(taken.error()))));
     }
 }
@@ -152,8 +151,8 @@ void HandingTest::byAnotherThreadWhileTheWindowDraws()
     all.start();
     thread->start();
     while (!thread->wait(0)) QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
-    qInfo("%d reports and drafts in %lld ms; %d frames meanwhile, the longest gap %lld ms", rounds, all.elapsed(), drawn,
-          longest_ms);
+    qInfo("%d reports and drafts in %lld ms; %d frames meanwhile, the longest gap %lld ms", rounds, all.elapsed(),
+          drawn, longest_ms);
     QVERIFY2(refused.empty(), refused.empty() ? "" : refused.front().c_str());
     for (int i = 0; i < rounds; ++i)
         QVERIFY(must(report::examine(file(("round-" + std::to_string(i) + ".pdf").c_str()))).sound());

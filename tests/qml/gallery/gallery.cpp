@@ -27,7 +27,8 @@ const char* const pages[] = {"Buttons", "Pads", "Stairs", "Lists", "Sheet", "Dra
 
 bool draw(QQmlEngine& engine, const QString& page, int width, const QString& file)
 {
-    QQmlComponent component(&engine, QUrl::fromLocalFile(QStringLiteral(PROOFWALK_SOURCE "/tests/qml/gallery/%1.qml").arg(page)));
+    QQmlComponent component(
+        &engine, QUrl::fromLocalFile(QStringLiteral(PROOFWALK_SOURCE "/tests/qml/gallery/%1.qml").arg(page)));
     std::unique_ptr<QObject> made(component.create());
     auto* item = qobject_cast<QQuickItem*>(made.get());
     if (!item) {
@@ -78,7 +79,10 @@ int main(int argc, char** argv)
         parts::Theme::instance().setChoice(choice);
         for (const char* page : pages) {
             for (const int width : {360, 800}) {
-                const QString file = QStringLiteral("%1-%2-%3.png").arg(QString::fromLatin1(page).toLower()).arg(width).arg(QLatin1String(name));
+                const QString file = QStringLiteral("%1-%2-%3.png")
+                                         .arg(QString::fromLatin1(page).toLower())
+                                         .arg(width)
+                                         .arg(QLatin1String(name));
                 all = draw(engine, QString::fromLatin1(page), width, folder.filePath(file)) && all;
             }
         }

@@ -71,6 +71,7 @@ private:
         return QJsonDocument::fromJson(say({"where", m_file.toStdString(), "--json"}).first).object();
     }
 
+    std::unique_ptr<rig::Stage> m_stage;
     QTemporaryDir m_folder;
     QString m_file, m_report;
 };
@@ -79,7 +80,8 @@ void HandoverTest::initTestCase()
 {
     m_hold_ms = -1; // the test itself runs commands by this thread
     m_file = m_folder.filePath("shop.walk");
-    begin(); // the sentences
+    begin();
+    m_stage = std::make_unique<rig::Stage>(); // the sentences
     JobShelf::instance(); // as the program does before its first page
 }
 

@@ -130,7 +130,8 @@ void Drawn::marksDifferInGrey()
             QStringLiteral("VerdictMark { mark: %1; width: %2; height: %2 }").arg(mark).arg(side), {side, side}));
     for (int a = 0; a < forms.size(); ++a)
         for (int b = a + 1; b < forms.size(); ++b)
-            QVERIFY2(differing(forms[a], forms[b]) > side * side / 25, qPrintable(QStringLiteral("%1 and %2").arg(a).arg(b)));
+            QVERIFY2(differing(forms[a], forms[b]) > side * side / 25,
+                     qPrintable(QStringLiteral("%1 and %2").arg(a).arg(b)));
 }
 
 void Drawn::windowsDifferInGrey()
@@ -149,10 +150,12 @@ void Drawn::windowsDifferInGrey()
 
 void Drawn::bulkAndEarChangeTheMark()
 {
-    for (const QString& mark : {QStringLiteral("VerdictMark { mark: Verdict.Pass"), QStringLiteral("ProofMark { state: Proof.Lit")}) {
+    for (const QString& mark :
+         {QStringLiteral("VerdictMark { mark: Verdict.Pass"), QStringLiteral("ProofMark { state: Proof.Lit")}) {
         QList<QImage> forms;
         for (const int seen : {parts::seen::Singly, parts::seen::Bulk, parts::seen::Ear, parts::seen::Partner})
-            forms << formOf(drawnAlone(mark + QStringLiteral("; seen: %1; width: 40; height: 24 }").arg(seen), {40, 24}));
+            forms << formOf(
+                drawnAlone(mark + QStringLiteral("; seen: %1; width: 40; height: 24 }").arg(seen), {40, 24}));
         for (int a = 0; a < forms.size(); ++a)
             for (int b = a + 1; b < forms.size(); ++b) QVERIFY(differing(forms[a], forms[b]) > 16);
     }
@@ -168,9 +171,9 @@ void Drawn::anUnknownMarkDrawsNothing()
 
 void Drawn::everyActionHasItsIcon()
 {
-    for (const char* name : {"ear", "lid-off", "lid-on", "on-test", "caution", "isolated", "really-set", "photograph", "write",
-                             "note", "call", "print", "withdraw", "stairs", "add", "open-file", "practise", "erase", "go",
-                             "back", "person"}) {
+    for (const char* name : {"ear",        "lid-off",   "lid-on",   "on-test", "caution", "isolated", "really-set",
+                             "photograph", "write",     "note",     "call",    "print",   "withdraw", "stairs",
+                             "add",        "open-file", "practise", "erase",   "go",      "back",     "person"}) {
         QVERIFY2(report::hasIcon(name), name);
         const QImage image = drawnAlone(QStringLiteral("Icon { name: \"%1\" }").arg(QLatin1String(name)), {24, 24});
         QVERIFY2(pixelsOf(image, theme().ink()) > 24, name);
@@ -198,9 +201,10 @@ void Drawn::anIconTakesTheColourOfTheLook()
 void Drawn::whiskerCrossesTheJamb()
 {
     Stage stage;
-    auto* window = stage.show(QStringLiteral("ScalePicture { objectName: \"scale\"; width: 300; lower: 3; upper: 5; value: 3.4; "
-                                             "uncertainty: 0.5; mark: Verdict.TooClose }"),
-                              {300, 80});
+    auto* window =
+        stage.show(QStringLiteral("ScalePicture { objectName: \"scale\"; width: 300; lower: 3; upper: 5; value: 3.4; "
+                                  "uncertainty: 0.5; mark: Verdict.TooClose }"),
+                   {300, 80});
     QVERIFY(window);
     QQuickItem* scale = stage.item(QStringLiteral("scale"));
     QVERIFY(scale);
@@ -230,7 +234,8 @@ void Drawn::whiskerCrossesTheJamb()
 void Drawn::anAbsentLimitHasNoJamb()
 {
     const QImage image = drawnAlone(
-        QStringLiteral("ScalePicture { width: 300; lower: 10; value: 14; uncertainty: 1; mark: Verdict.Pass }"), {300, 80});
+        QStringLiteral("ScalePicture { width: 300; lower: 10; value: 14; uncertainty: 1; mark: Verdict.Pass }"),
+        {300, 80});
     int jambs = 0;
     for (int x = 1; x < image.width(); ++x)
         jambs += image.pixel(x, 2) == theme().ink().rgb() && image.pixel(x - 1, 2) != theme().ink().rgb();
@@ -241,7 +246,8 @@ void Drawn::eachRoomIsFoundWhereItLies()
 {
     Stage stage;
     auto* window = stage.show(
-        house + QStringLiteral("SectionPicture { objectName: \"section\"; width: 300; height: 160; rooms: house }"), {300, 160});
+        house + QStringLiteral("SectionPicture { objectName: \"section\"; width: 300; height: 160; rooms: house }"),
+        {300, 160});
     QVERIFY2(window, qPrintable(stage.problem()));
     QQuickItem* section = stage.item(QStringLiteral("section"));
     QVERIFY(section);
@@ -265,7 +271,8 @@ void Drawn::theRoomInHandIsYellowBehindAHeavierWall()
 {
     Stage stage;
     auto* window = stage.show(
-        house + QStringLiteral("SectionPicture { objectName: \"section\"; width: 300; height: 160; rooms: house }"), {300, 160});
+        house + QStringLiteral("SectionPicture { objectName: \"section\"; width: 300; height: 160; rooms: house }"),
+        {300, 160});
     QVERIFY(window);
     QQuickItem* section = stage.item(QStringLiteral("section"));
     const QImage image = grab(*window);
@@ -287,15 +294,17 @@ void Drawn::aFloorInHandStaysAlone()
 {
     QString rows;
     for (int level = 7; level >= 0; --level)
-        rows += QStringLiteral("ListElement { floor: \"F%1\"; level: %1; outside: false; room: \"R\"; verdict: 5; here: %2; "
-                               "caption: \"\" }\n")
+        rows += QStringLiteral(
+                    "ListElement { floor: \"F%1\"; level: %1; outside: false; room: \"R\"; verdict: 5; here: %2; "
+                    "caption: \"\" }\n")
                     .arg(level)
                     .arg(level == 5 ? QStringLiteral("true") : QStringLiteral("false"));
     Stage stage;
-    auto* window = stage.show(QStringLiteral("ListModel { id: tower\n%1}\nSectionPicture { objectName: \"section\"; width: 200; "
-                                             "height: 200; rooms: tower }")
-                                  .arg(rows),
-                              {200, 200});
+    auto* window =
+        stage.show(QStringLiteral("ListModel { id: tower\n%1}\nSectionPicture { objectName: \"section\"; width: 200; "
+                                  "height: 200; rooms: tower }")
+                       .arg(rows),
+                   {200, 200});
     QVERIFY2(window, qPrintable(stage.problem()));
     QQuickItem* section = stage.item(QStringLiteral("section"));
     const QRectF here = boxOf(*section, 2);
@@ -309,8 +318,9 @@ void Drawn::aChangedRowIsDrawn()
 {
     Stage stage;
     auto* window = stage.show(
-        house + QStringLiteral("SectionPicture { objectName: \"section\"; width: 300; height: 160; rooms: house; "
-                               "function answer() { house.setProperty(3, \"verdict\", Verdict.Pass) } }"),
+        house
+            + QStringLiteral("SectionPicture { objectName: \"section\"; width: 300; height: 160; rooms: house; "
+                             "function answer() { house.setProperty(3, \"verdict\", Verdict.Pass) } }"),
         {300, 160});
     QVERIFY(window);
     QQuickItem* section = stage.item(QStringLiteral("section"));
@@ -364,9 +374,10 @@ void Drawn::trialsShowMisses()
 void Drawn::theStopwatchWalksRound()
 {
     Stage stage;
-    auto* window = stage.show(QStringLiteral("StopwatchPicture { objectName: \"watch\"; width: 300; height: 200; elapsed: 20; "
-                                             "lower: 54; upper: 66; full: 90 }"),
-                              {300, 200});
+    auto* window =
+        stage.show(QStringLiteral("StopwatchPicture { objectName: \"watch\"; width: 300; height: 200; elapsed: 20; "
+                                  "lower: 54; upper: 66; full: 90 }"),
+                   {300, 200});
     QVERIFY(window);
     QQuickItem* watch = stage.item(QStringLiteral("watch"));
     const auto at = [&](double seconds) {
@@ -398,7 +409,10 @@ void draw(QQuickWindow& window, const QList<QPoint>& points)
     QTest::mouseRelease(&window, Qt::LeftButton, {}, points.last());
 }
 
-QJsonArray strokes(const QQuickItem& pad) { return QJsonDocument::fromJson(pad.property("ink").toString().toUtf8()).array(); }
+QJsonArray strokes(const QQuickItem& pad)
+{
+    return QJsonDocument::fromJson(pad.property("ink").toString().toUtf8()).array();
+}
 
 } // namespace
 
@@ -428,7 +442,8 @@ void Drawn::strokesComeOutInThousandths()
 void Drawn::leavingTheFieldEndsAStroke()
 {
     Stage stage;
-    auto* window = stage.show(QStringLiteral("InkPad { objectName: \"pad\"; x: 20; y: 20; width: 250; height: 100 }"), {320, 160});
+    auto* window =
+        stage.show(QStringLiteral("InkPad { objectName: \"pad\"; x: 20; y: 20; width: 250; height: 100 }"), {320, 160});
     QVERIFY(window);
     QQuickItem* pad = stage.item(QStringLiteral("pad"));
     draw(*window, {{120, 60}, {120, 100}, {120, 140}, {170, 140}, {170, 100}});
@@ -445,7 +460,8 @@ void Drawn::damagedInkIsRefused()
     auto* window = stage.show(QStringLiteral("InkPad { objectName: \"pad\"; ink: \"[[[1,2]]]\" }"), {320, 128});
     QVERIFY(window);
     QQuickItem* pad = stage.item(QStringLiteral("pad"));
-    for (const char* damaged : {"[[[1,2]", "{}", "[[]]", "[[[1,2,3]]]", "[[[-1,2]]]", "[[[1,1001]]]", "[[[1.5,2]]]", "[[[\"1\",2]]]"}) {
+    for (const char* damaged :
+         {"[[[1,2]", "{}", "[[]]", "[[[1,2,3]]]", "[[[-1,2]]]", "[[[1,1001]]]", "[[[1.5,2]]]", "[[[\"1\",2]]]"}) {
         QTest::ignoreMessage(QtWarningMsg, QRegularExpression(QStringLiteral("no list of strokes")));
         pad->setProperty("ink", QString::fromLatin1(damaged));
         QCOMPARE(pad->property("ink").toString(), QStringLiteral("[[[1,2]]]"));

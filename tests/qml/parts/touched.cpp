@@ -51,7 +51,9 @@ void Touched::everyPageKeepsTheRules()
     m_hold_ms = -1; // a whole gallery at once
     Stage stage;
     auto* window = stage.show(
-        QStringLiteral("Loader { width: %1; source: \"file://" PROOFWALK_SOURCE "/tests/qml/gallery/%2.qml\" }").arg(width).arg(page),
+        QStringLiteral("Loader { width: %1; source: \"file://" PROOFWALK_SOURCE "/tests/qml/gallery/%2.qml\" }")
+            .arg(width)
+            .arg(page),
         {width, page == QLatin1String("Sheet") ? 780 : 2100});
     QVERIFY2(window, qPrintable(stage.problem()));
     settle(*window);
@@ -130,11 +132,11 @@ void Touched::figuresAreTypedOnThePad()
 void Touched::theSheetKeepsTheKeyboard()
 {
     Stage stage;
-    auto* window = stage.show(QStringLiteral(
-        "Item { anchors.fill: parent; ActionButton { objectName: \"below\"; text: \"below\" }"
-        " SheetPanel { objectName: \"sheet\"; visible: false; title: \"A sheet\";"
-        " TextEntry { width: parent.width; label: \"words\"; multiline: true }"
-        " ActionButton { text: \"inside\" } } }"));
+    auto* window =
+        stage.show(QStringLiteral("Item { anchors.fill: parent; ActionButton { objectName: \"below\"; text: \"below\" }"
+                                  " SheetPanel { objectName: \"sheet\"; visible: false; title: \"A sheet\";"
+                                  " TextEntry { width: parent.width; label: \"words\"; multiline: true }"
+                                  " ActionButton { text: \"inside\" } } }"));
     QVERIFY2(window, qPrintable(stage.problem()));
     auto* below = stage.item(QStringLiteral("below"));
     auto* sheet = stage.item(QStringLiteral("sheet"));
