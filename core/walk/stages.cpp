@@ -46,7 +46,7 @@ bool joins(const State& state, const Stage& stage, const ScopeStep& next)
 
 std::vector<Stage> stagesOf(const State& state, const ScopeDevice& device, bool extended)
 {
-    // First what can be done at the device now, then what waits for another state; what is the zone's is done at the panel.
+    // First what can be done at the device now, then what waits for another state; the zone's is done at the panel.
     std::vector<StepKey> keys = device.steps;
     std::ranges::stable_sort(keys, {}, [&](const StepKey& key) {
         const bool own = key.subject == device.device->id;
