@@ -55,9 +55,8 @@ ArrivalRow rowFor(Arrival::Part part, const QString& title, const QString& secon
 
 ArrivalRow keptRow(Arrival::Part part, const walk::Fact& fact, const QString& title, const QString& second)
 {
-    ArrivalRow row =
-        rowFor(part, title,
-               second.isEmpty() ? text(base::localTime(fact.at)) : second + ", " + text(base::localTime(fact.at)));
+    ArrivalRow row = rowFor(part, title, second);
+    row.right = text(base::localTime(fact.at));
     row.event = text(fact.event);
     row.done = true;
     return row;

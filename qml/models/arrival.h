@@ -19,11 +19,12 @@ struct ArrivalRow {
     Q_PROPERTY(QString event MEMBER event) ///< what can be withdrawn; empty: still to do
     Q_PROPERTY(QString title MEMBER title)
     Q_PROPERTY(QString second MEMBER second)
-    Q_PROPERTY(bool done MEMBER done)
+    Q_PROPERTY(QString right MEMBER right) ///< when: "08:46"
+    Q_PROPERTY(bool kept MEMBER done)
 
 public:
     int part = 0;
-    QString key, event, title, second;
+    QString key, event, title, second, right;
     bool done = false;
     friend bool operator==(const ArrivalRow&, const ArrivalRow&) = default;
 };

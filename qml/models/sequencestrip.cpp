@@ -24,6 +24,15 @@ const plan::Area* areaOf(const plan::Plan& plan, const walk::StepKey& key)
     return nullptr;
 }
 
+/// The first that waits; one that may be left out waits only until somebody has gone past it. -1: none.
+int firstWaiting(const std::vector<SequenceRow>& rows)
+{
+    const auto last = std::find_if(rows.rbegin(), rows.rend(), [](const SequenceRow& row) { return row.answered; });
+    for (auto row = rows.begin(); row != rows.end(); ++row)
+        if (!row->answered && (row->core || row >= last.base())) return static_cast<int>(row - rows.begin());
+    return -1;
+}
+
 } // namespace
 
 SequenceStrip::SequenceStrip(QObject* parent) : Rows(parent), m_asking(this, [this] { Q_EMIT askingChanged(); })
@@ -119,9 +128,7 @@ void SequenceStrip::refresh()
                 m_modes.append(text(mode.mode));
         m_doneWords =
             parts::phrase("window.some-of", {{"some", done}, {"all", static_cast<std::int64_t>(rows.size())}});
-        const auto waits = std::ranges::find(rows, false, &SequenceRow::answered);
-        if (m_chosen >= 0 && m_chosen < static_cast<int>(rows.size())) m_inHand = m_chosen;
-        else if (waits != rows.end()) m_inHand = static_cast<int>(waits - rows.begin());
+        m_inHand = m_chosen >= 0 && m_chosen < static_cast<int>(rows.size()) ? m_chosen : firstWaiting(rows);
         if (m_inHand >= 0) rows[static_cast<std::size_t>(m_inHand)].here = true;
     }
     replace(std::move(rows));

@@ -76,15 +76,18 @@ FocusScope {
             required property int part
             required property string key
             required property string event
-            required property bool done
+            required property bool kept
+            required title
+            required second
+            required right
 
             function take() {
-                if (done) { page.event = event; page.open("withdraw"); }
+                if (kept) { page.event = event; page.open("withdraw"); }
                 else page.open(["found", "kit", "clock", "test"][part]);
             }
 
             width: rows.width
-            mark: done ? Verdict.Pass : Verdict.ToDo
+            mark: kept ? Verdict.Pass : Verdict.ToDo
             onClicked: take()
         }
         onActivated: row => (itemAtIndex(row) as PlainRow).press()
@@ -99,8 +102,8 @@ FocusScope {
         ButtonRow {
             width: parent.width
 
-            ActionButton { objectName: "add-found"; icon: "write"; text: Words.of("window.as-found.short"); onClicked: page.open("found") }
-            ActionButton { objectName: "add-kit"; icon: "meter"; text: Words.of("window.kit.add"); onClicked: page.open("kit") }
+            ActionButton { objectName: "add-found"; text: Words.of("window.as-found.short"); onClicked: page.open("found") }
+            ActionButton { objectName: "add-kit"; text: Words.of("window.kit.add"); onClicked: page.open("kit") }
             ActionButton { objectName: "add-clock"; text: Words.of("window.clocks.add"); onClicked: page.open("clock") }
         }
         Caption {
@@ -135,7 +138,7 @@ FocusScope {
                 title: Words.of("window.as-found")
                 onDismissed: page.close()
 
-                ArrivalEntry { id: display; draft: "display"; label: Words.of("window.as-found.display"); multiline: true }
+                ArrivalEntry { id: shownWords; draft: "display"; label: Words.of("window.as-found.display"); multiline: true }
                 ArrivalEntry { id: words; draft: "words"; label: Words.of("window.as-found.words"); placeholder: Words.of("window.as-found.example"); multiline: true }
                 foot: [
                     ProblemLine { width: parent.width; text: arrival.problem },
@@ -147,7 +150,7 @@ FocusScope {
                         second: words.text.trim() === "" ? Words.of("window.words-first") : ""
                         busy: arrival.busy
                         text: Words.of("window.as-found.keep")
-                        onClicked: arrival.found(words.text, display.text)
+                        onClicked: arrival.found(words.text, shownWords.text)
                     }
                 ]
             }

@@ -20,6 +20,7 @@ Pressable {
 
     property bool current: false
     property bool roomy: false ///< with its label
+    readonly property real wantedHeight: roomy ? labelWord.y + labelWord.implicitHeight + 28 : 52
 
     name: number + " " + label
     more: figure !== "" ? figure + ", " + verdictWord : verdictWord
@@ -59,13 +60,13 @@ Pressable {
         Accessible.ignored: true
     }
     Caption {
+        id: labelWord
         visible: cell.roomy
         x: 10
         y: numberWord.y + numberWord.height
         width: cell.width - 16
         text: cell.label
         color: cell.current ? Theme.ink : Theme.ink2
-        maximumLineCount: 2
         Accessible.ignored: true
     }
     DoorwayScale {

@@ -11,11 +11,14 @@ FocusScope {
 
     required property RoundGrid cells
     property int columns: 4
-    property int cellHeight: 52
-    property real room: 4 * cellHeight + 24 ///< as high as it may be, with the line that says how many are left out
+    property bool roomy: false ///< cells with their labels
+    property real tallest: 80
+    readonly property real cellHeight: roomy ? tallest : 52
+    property real room: 4 * cellHeight + 26 ///< as high as it may be, with the line that says how many are left out
 
     readonly property int allRows: Math.ceil(cells.count / columns)
-    readonly property int shownRows: Math.max(1, Math.min(allRows, Math.floor((room - (allRows * cellHeight <= room ? 4 : 26)) / cellHeight)))
+    readonly property bool captioned: room >= cellHeight + 26 ///< there is room for the line that counts the others
+    readonly property int shownRows: Math.max(1, Math.min(allRows, Math.floor((room - (allRows * cellHeight + 4 <= room ? 4 : captioned ? 26 : 4)) / cellHeight)))
     property int firstRow: 0
     readonly property bool cut: shownRows < allRows
     readonly property int above: firstRow * columns
@@ -28,7 +31,7 @@ FocusScope {
         firstRow = Math.max(0, Math.min(firstRow, allRows - shownRows));
     }
 
-    implicitHeight: shownRows * cellHeight + (cut ? 26 : 4)
+    implicitHeight: shownRows * cellHeight + (cut && captioned ? 26 : 4)
     onShownRowsChanged: follow()
     onColumnsChanged: follow()
     Component.onCompleted: follow()
@@ -56,7 +59,7 @@ FocusScope {
     Item {
         id: sight
         width: parent.width
-        height: grid.shownRows * grid.cellHeight
+        height: grid.shownRows * grid.cellHeight + 1
         clip: true
 
         Repeater {
@@ -66,10 +69,11 @@ FocusScope {
                 x: Math.round((index % grid.columns) * (sight.width - 1) / grid.columns)
                 y: (Math.floor(index / grid.columns) - grid.firstRow) * grid.cellHeight
                 z: current ? 2 : 1
-                visible: y >= 0 && y < sight.height
+                visible: y >= 0 && y < sight.height - 1
                 width: Math.round((sight.width - 1) / grid.columns)
                 height: grid.cellHeight
-                roomy: grid.cellHeight > 60
+                roomy: grid.roomy
+                onWantedHeightChanged: grid.tallest = Math.max(grid.tallest, Math.ceil(wantedHeight))
                 current: index === grid.cells.current
                 onClicked: grid.cells.current = index
             }
@@ -83,7 +87,7 @@ FocusScope {
         color: Theme.ink
     }
     Caption {
-        visible: grid.cut
+        visible: grid.cut && grid.captioned
         anchors { top: sight.bottom; topMargin: 6 }
         width: parent.width
         text: grid.above > 0 && grid.below > 0

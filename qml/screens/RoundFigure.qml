@@ -12,6 +12,10 @@ Rectangle {
     required property string label
     /// The diagnosis stands elsewhere, in full.
     property bool bare: false
+    /// What else can be done with it is reached from here.
+    property bool more: false
+
+    signal wantsMore()
 
     readonly property string line: entry.problem !== "" || bare ? "" : entry.diagnosis
 
@@ -50,18 +54,18 @@ Rectangle {
     FigureText {
         id: figure
         x: Theme.margin
-        anchors.top: title.bottom
+        anchors { top: title.bottom; topMargin: -3 }
         width: Math.min(Math.ceil(implicitWidth), band.width * 0.45)
         text: band.entry.valueText
         color: band.entry.fresh ? Theme.ink : Theme.ink2
         font.pixelSize: text.length > 5 ? Theme.head : Theme.figure
-        height: 46
+        height: Math.max(46, implicitHeight)
         verticalAlignment: Text.AlignVCenter
     }
     Rectangle {
         id: caret
         x: figure.text === "" ? Theme.margin : figure.x + figure.width + 4
-        y: figure.y + 4
+        y: figure.y + 7
         width: 3
         height: 38
         color: Theme.route
@@ -69,13 +73,23 @@ Rectangle {
     LeadText {
         id: unit
         anchors { left: caret.right; leftMargin: 6 }
-        y: figure.y + 16
+        y: figure.y + 19
         text: band.entry.unitText
         wrapMode: Text.NoWrap
     }
+    IconButton {
+        id: moreKey
+        objectName: "more"
+        visible: band.more
+        anchors { right: parent.right; rightMargin: visible ? 8 : Theme.margin - width; verticalCenter: figure.verticalCenter }
+        icon: "more"
+        name: Words.of("window.more")
+        framed: false
+        onClicked: band.wantsMore()
+    }
     ScalePicture {
         visible: !isNaN(lower) || !isNaN(upper)
-        anchors { right: parent.right; rightMargin: Theme.margin; left: parent.left; leftMargin: Math.max(142, unit.x + unit.width + 12); verticalCenter: figure.verticalCenter }
+        anchors { right: moreKey.left; rightMargin: moreKey.visible ? 4 : 0; left: parent.left; leftMargin: Math.max(142, unit.x + unit.width + 12); verticalCenter: figure.verticalCenter }
         height: 38
         lower: band.entry.lower
         upper: band.entry.upper

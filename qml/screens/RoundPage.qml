@@ -13,7 +13,7 @@ FocusScope {
     property string round: Whereabouts.subject
     readonly property bool broad: width >= 700
     readonly property bool low: height < 560
-    readonly property real besides: sign.height + caution.height + (page.low ? 8 : heading.height) + figure.height + wants.height + pad.height + keys.height + 3 * 8 + 6
+    readonly property real besides: sign.height + caution.height + (page.low ? 8 : heading.height) + figure.height + wants.height + pad.height + 8 + 6 + 8
 
     function keep() {
         if (entry.fresh) entry.record();
@@ -57,7 +57,10 @@ FocusScope {
         text: entry.caution
     }
 
-    property bool cautionRead: grid.answered > 0 || entry.fresh
+    property bool cautionSeen: false
+    readonly property bool cautionRead: grid.answered > 0 || entry.fresh || cautionSeen
+    /// The caution first: on a narrow page nothing else can be done until it was seen.
+    readonly property bool gate: entry.caution !== "" && !cautionRead && !broad
 
     Item {
         id: heading
@@ -98,11 +101,12 @@ FocusScope {
     RoundCells {
         id: cells
         objectName: "cells"
+        visible: !page.low || !wants.visible // what is missing comes first where there is no room for both
         anchors { top: page.low && !page.broad ? caution.bottom : heading.bottom; topMargin: page.low ? 8 : page.broad ? 8 : 0; left: heading.left; right: heading.right }
         cells: grid
         columns: page.broad ? Math.max(3, Math.floor(width / 104)) : 4
-        cellHeight: page.broad ? 80 : 52
-        room: page.broad ? page.height - y - 60 : Math.max(52 + 26, page.height - page.besides)
+        roomy: page.broad
+        room: page.broad ? page.height - y - 60 : page.gate ? page.height - y - gate.height - 20 : page.height - page.besides
     }
     Caption {
         visible: page.broad
@@ -124,7 +128,7 @@ FocusScope {
     Scroller {
         id: told
         visible: page.broad
-        anchors { top: figure.bottom; topMargin: 10; bottom: pad.top; bottomMargin: 8; left: side.left; right: side.right }
+        anchors { top: figure.bottom; topMargin: 10; bottom: wants.top; bottomMargin: 8; left: side.left; right: side.right }
         name: Words.of("window.reading")
         contentHeight: words.height
 
@@ -145,7 +149,12 @@ FocusScope {
     RoundFigure {
         id: figure
         objectName: "figure"
-        anchors { left: page.broad ? side.left : parent.left; right: parent.right; top: page.broad ? sign.bottom : undefined; bottom: page.broad ? undefined : wants.top }
+        anchors { left: page.broad ? side.left : parent.left; right: parent.right }
+        y: page.broad ? sign.y + sign.height : wants.y - height
+        visible: !page.gate
+        height: implicitHeight
+        more: !page.broad
+        onWantsMore: sheet.show("more")
         entry: entry
         number: grid.number
         label: grid.label
@@ -155,7 +164,7 @@ FocusScope {
     Item {
         id: wants
         anchors { left: page.broad ? side.left : parent.left; right: parent.right; bottom: page.broad ? pad.top : pad.top; bottomMargin: 6 }
-        visible: entry.wanting !== ReadingEntry.Nothing
+        visible: entry.wanting !== ReadingEntry.Nothing && !page.gate
         height: visible ? Math.max(48, wantWords.height + 4) : 0
 
         Caption {
@@ -179,8 +188,9 @@ FocusScope {
     NumberPad {
         id: pad
         objectName: "pad"
+        visible: !page.gate
         focus: true
-        anchors { left: page.broad ? side.left : parent.left; right: parent.right; bottom: keys.top; leftMargin: Theme.margin; rightMargin: Theme.margin; bottomMargin: 8 }
+        anchors { left: page.broad ? side.left : parent.left; right: parent.right; bottom: page.broad ? keys.top : parent.bottom; leftMargin: Theme.margin; rightMargin: Theme.margin; bottomMargin: 8 }
         unitText: entry.unitText
         leftEnd: entry.leftEnd
         rightEnd: entry.rightEnd
@@ -196,14 +206,32 @@ FocusScope {
         Keys.forwardTo: [cells]
     }
 
+    Column {
+        id: gate
+        visible: page.gate
+        anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Theme.margin; bottomMargin: 8 }
+        spacing: 12
+
+        BodyText { width: parent.width; text: entry.act; font.bold: true }
+        ActionButton {
+            objectName: "caution-seen"
+            width: parent.width
+            tall: true
+            style: ActionButton.Filled
+            text: Words.of("window.round-caution-seen")
+            onClicked: { page.cautionSeen = true; pad.forceActiveFocus(Qt.OtherFocusReason); }
+        }
+    }
+
     ButtonRow {
         id: keys
+        visible: page.broad
         anchors { left: page.broad ? side.left : parent.left; right: parent.right; bottom: parent.bottom; leftMargin: Theme.margin; rightMargin: Theme.margin; bottomMargin: 8 }
 
-        VerdictButton {
+        ActionButton {
             objectName: "no-access"
-            implicitHeight: page.broad ? 64 : 48
-            mark: Verdict.NoAccess
+            tall: page.broad
+            wordSize: page.broad ? Theme.lead : Theme.text
             text: Words.of("window.no-access")
             onClicked: sheet.show("no-access")
         }
@@ -226,8 +254,20 @@ FocusScope {
         anchors.fill: parent
         z: 10
         active: which !== ""
-        sourceComponent: which === "no-access" ? noAccess : which === "finding" ? described : fault
+        sourceComponent: which === "more" ? more : which === "no-access" ? noAccess : which === "finding" ? described : fault
 
+        Component {
+            id: more
+
+            RoundMore {
+                entry: entry
+                title: grid.number + " " + grid.label
+                wiring: grid.wiring
+                onWantsNoAccess: sheet.show("no-access")
+                onWantsFinding: { sheet.away(); page.keepFinding(); }
+                onDismissed: sheet.away()
+            }
+        }
         Component {
             id: noAccess
 

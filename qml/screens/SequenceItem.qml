@@ -55,7 +55,7 @@ Item {
     Footprints {
         visible: !item.answered && !item.last
         x: 20
-        y: warning.height + 46
+        y: item.here ? warning.height + 46 : (item.height + 22) / 2 + 6
         width: 12
         height: Math.max(0, parent.height - y - 2)
         vertical: true
@@ -64,6 +64,7 @@ Item {
     Pressable {
         anchors { fill: parent; topMargin: warning.height }
         visible: !item.here
+        activeFocusOnTab: false // the strip is one stop; the arrows go from step to step
         name: item.act
         more: [item.figure, item.expect].filter(word => word !== "").join(", ")
         focusInset: 2

@@ -146,7 +146,15 @@ FocusScope {
                 onClicked: { entry.clear(); watch.clear(); }
             }
             ActionButton { objectName: "not-applicable"; visible: !watch.running; text: Words.of("window.sequence-other"); onClicked: sheet.which = "n/a" }
-            VerdictButton { objectName: "not-as-planned"; implicitHeight: 48; mark: Verdict.Fail; text: Words.of("window.not-as-planned"); onClicked: sheet.which = "fault" }
+            VerdictButton { objectName: "not-as-planned"; mark: Verdict.Fail; text: Words.of("window.not-as-planned"); onClicked: sheet.which = "fault" }
+        }
+        ActionButton {
+            objectName: "to-list"
+            visible: page.finished
+            width: parent.width
+            tall: true
+            text: Words.of("window.to-list")
+            onClicked: Whereabouts.go(Whereabouts.Walk, "", "")
         }
         ActionButton {
             objectName: "next"
