@@ -28,6 +28,8 @@ ListView {
     Accessible.role: Accessible.List
     Accessible.name: name
 
+    onActiveFocusChanged: if (activeFocus && currentIndex >= 0) positionViewAtIndex(currentIndex, ListView.Contain)
+
     Keys.onReturnPressed: activated(currentIndex)
     Keys.onEnterPressed: activated(currentIndex)
     Keys.onPressed: event => {

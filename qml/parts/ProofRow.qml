@@ -61,7 +61,7 @@ Flow {
                 visible: one.worded
                 x: 26 + one.eared
                 anchors.verticalCenter: parent.verticalCenter
-                width: Math.min(Math.ceil(implicitWidth), Math.max(20, root.width - x))
+                wrapMode: Text.NoWrap
                 text: one.word
                 color: one.promised ? Theme.ink : Theme.ink2
                 font.bold: one.state === Proof.UnderWay

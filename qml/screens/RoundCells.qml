@@ -24,6 +24,11 @@ FocusScope {
     readonly property int above: firstRow * columns
     readonly property int below: Math.max(0, cells.count - (firstRow + shownRows) * columns)
 
+    function measure() {
+        let most = 80;
+        for (let i = 0; i < all.count; ++i) most = Math.max(most, Math.ceil((all.itemAt(i) as RoundCell).wantedHeight));
+        tallest = most;
+    }
     function follow() {
         const row = Math.floor(Math.max(0, cells.current) / columns);
         if (row < firstRow) firstRow = row;
@@ -63,6 +68,7 @@ FocusScope {
         clip: true
 
         Repeater {
+            id: all
             model: grid.cells
 
             RoundCell {
@@ -73,7 +79,7 @@ FocusScope {
                 width: Math.round((sight.width - 1) / grid.columns)
                 height: grid.cellHeight
                 roomy: grid.roomy
-                onWantedHeightChanged: grid.tallest = Math.max(grid.tallest, Math.ceil(wantedHeight))
+                onWantedHeightChanged: Qt.callLater(grid.measure)
                 current: index === grid.cells.current
                 onClicked: grid.cells.current = index
             }

@@ -26,6 +26,8 @@ FocusScope {
     }
 
     property bool findingAfter: false
+    // By this name for what is made later, in which "entry" is its own.
+    readonly property ReadingEntry reading: entry
 
     RoundGrid { id: grid; round: page.round }
     ReadingEntry {
@@ -101,7 +103,7 @@ FocusScope {
     RoundCells {
         id: cells
         objectName: "cells"
-        visible: !page.low || !wants.visible // what is missing comes first where there is no room for both
+        visible: room >= 56 // the figure comes first where there is no room for both
         anchors { top: page.low && !page.broad ? caution.bottom : heading.bottom; topMargin: page.low ? 8 : page.broad ? 8 : 0; left: heading.left; right: heading.right }
         cells: grid
         columns: page.broad ? Math.max(3, Math.floor(width / 104)) : 4
@@ -260,7 +262,7 @@ FocusScope {
             id: more
 
             RoundMore {
-                entry: entry
+                entry: page.reading
                 title: grid.number + " " + grid.label
                 wiring: grid.wiring
                 onWantsNoAccess: sheet.show("no-access")

@@ -11,6 +11,9 @@ FocusScope {
 
     property string sequence: Whereabouts.subject
     readonly property bool finished: strip.inHand < 0
+    // By these names for what is made later, in which "entry" is its own.
+    readonly property ReadingEntry reading: entry
+    readonly property Stopwatch timer: watch
 
     function press() {
         if (!strip.possible) strip.sayState();
@@ -122,7 +125,7 @@ FocusScope {
                 active: line.here && line.timed
                 visible: active
                 width: parent.width
-                sourceComponent: Component { SequenceTime { entry: entry; watch: watch } }
+                sourceComponent: Component { SequenceTime { entry: page.reading; watch: page.timer } }
             }
         }
     }

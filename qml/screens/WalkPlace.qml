@@ -10,6 +10,8 @@ FocusScope {
     property bool wide: false ///< list and page side by side
     property bool full: false ///< and the drawing between them
     readonly property bool paged: Whereabouts.page !== ""
+    /// A round needs the whole width for its grid.
+    readonly property bool beside: wide && Whereabouts.page !== "round"
 
     function back() { Whereabouts.go(Whereabouts.Walk, "", Whereabouts.subject); }
 
@@ -20,15 +22,15 @@ FocusScope {
 
     WalkListPage {
         id: list
-        visible: place.wide || !place.paged
+        visible: place.beside || !place.paged
         width: place.full ? 328 : place.wide ? 300 : place.width
         height: place.height
     }
-    Rectangle { visible: place.wide; x: list.width; width: 1; height: place.height; color: Theme.hair }
+    Rectangle { visible: place.beside; x: list.width; width: 1; height: place.height; color: Theme.hair }
 
     Loader {
         id: drawing
-        active: place.full
+        active: place.full && place.beside
         visible: active
         x: list.width + 1
         width: active ? place.width - list.width - 392 : 0
@@ -40,7 +42,7 @@ FocusScope {
         id: page
         objectName: "page"
         visible: place.wide || place.paged
-        x: place.wide ? list.width + 1 + drawing.width : 0
+        x: place.beside ? list.width + 1 + drawing.width : 0
         width: place.width - x
         height: place.height
         focus: true
@@ -51,5 +53,5 @@ FocusScope {
               : Whereabouts.page === "state" ? "StatePage.qml"
               : Whereabouts.page === "card" ? "CardPage.qml" : ""
     }
-    Rectangle { visible: place.wide; x: page.x; width: 2; height: place.height; color: Theme.ink }
+    Rectangle { visible: place.beside; x: page.x; width: 2; height: place.height; color: Theme.ink }
 }

