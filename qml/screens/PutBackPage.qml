@@ -11,6 +11,7 @@ FocusScope {
 
     property bool adding: Whereabouts.draft("put-back/open") !== ""
     property string withdrawing
+    readonly property bool covered: adding || withdrawing !== ""
 
     PutBackList {
         id: list
@@ -46,6 +47,7 @@ FocusScope {
 
     ListColumn {
         id: rows
+        enabled: !page.covered
         objectName: "rows"
         anchors { top: heading.bottom; bottom: foot.top; left: parent.left; right: parent.right }
         name: Words.of("window.put-back")
@@ -61,6 +63,7 @@ FocusScope {
 
     Column {
         id: foot
+        enabled: !page.covered
         anchors { bottom: parent.bottom; bottomMargin: 8; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         spacing: 8
 
@@ -80,7 +83,7 @@ FocusScope {
     Loader {
         anchors.fill: parent
         z: 10
-        active: page.adding || page.withdrawing !== ""
+        active: page.covered
         sourceComponent: page.adding ? entry : takeOut
 
         Component {

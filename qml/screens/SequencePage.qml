@@ -49,6 +49,7 @@ FocusScope {
     }
     Item {
         id: heading
+        enabled: !sheet.active
         anchors { top: sign.bottom; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         height: Math.max(58, words.height + 16, box.height + 12)
 
@@ -76,6 +77,7 @@ FocusScope {
     }
     Flow {
         id: areas
+        enabled: !sheet.active
         visible: strip.areas.length > 1
         anchors { top: heading.bottom; left: heading.left; right: heading.right }
         height: visible ? implicitHeight + 8 : 0
@@ -97,6 +99,7 @@ FocusScope {
 
     ListColumn {
         id: rows
+        enabled: !sheet.active
         objectName: "strip"
         anchors { top: areas.bottom; bottom: foot.top; bottomMargin: 6; left: parent.left; right: parent.right }
         name: strip.title
@@ -120,6 +123,7 @@ FocusScope {
             last: index === rows.count - 1
             brief: page.height < 560
             onTaken: strip.choose(index)
+            onHeightChanged: if (here) Qt.callLater(rows.settle)
 
             Loader {
                 active: line.here && line.timed
@@ -132,6 +136,7 @@ FocusScope {
 
     Column {
         id: foot
+        enabled: !sheet.active
         anchors { bottom: parent.bottom; bottomMargin: 8; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         spacing: 8
 
