@@ -11,18 +11,18 @@ FocusScope {
 
     readonly property string tag: Whereabouts.subject
 
-    readonly property bool measuring: card.task === DeviceCard.Read && card.possible && !sheets.listing
-    readonly property bool timing: card.task === DeviceCard.Time && card.possible && !sheets.listing
+    readonly property bool measuring: device.task === DeviceCard.Read && device.possible && !sheets.listing
+    readonly property bool timing: device.task === DeviceCard.Time && device.possible && !sheets.listing
     readonly property real spare: height - sign.height - heading.height - foot.height - 24 - 12
 
     /// What was in hand is recorded: to the next that waits, here or elsewhere.
     function moveOn() {
-        card.choose(-1);
-        if (!card.possible && card.nextTag !== "") Whereabouts.go(Whereabouts.Walk, "card", card.nextTag);
+        device.choose(-1);
+        if (!device.possible && device.nextTag !== "") Whereabouts.go(Whereabouts.Walk, "card", device.nextTag);
     }
 
     DeviceCard {
-        id: card
+        id: device // not "card": within a Component that would be the property of that name
         tag: page.tag
         onLeft: page.moveOn()
     }
@@ -33,9 +33,9 @@ FocusScope {
         id: sign
         objectName: "sign"
         width: parent.width
-        floor: card.floor
-        room: card.room
-        way: page.height < 600 ? "" : card.position // the step needs the room more
+        floor: device.floor
+        room: device.room
+        way: page.height < 600 ? "" : device.position // the step needs the room more
     }
 
     RoomPicture {
@@ -44,26 +44,27 @@ FocusScope {
         height: Math.max(40, Math.min(138, page.spare - stair.contentHeight))
         spots: SpotList { id: spots; tag: page.tag }
         onSpotTapped: row => Whereabouts.go(Whereabouts.Walk, "card", spots.tagAt(row))
-        Accessible.name: Words.with("window.room-drawing", "room", card.room)
+        Accessible.name: Words.with("window.room-drawing", "room", device.room)
     }
     Rectangle { anchors { top: picture.bottom; left: parent.left; right: parent.right } height: 2; color: Theme.ink }
 
     TagPlate {
         id: plate
         anchors { right: parent.right; rightMargin: Theme.margin; verticalCenter: picture.bottom }
-        text: card.tag
-        failed: card.verdict === Verdict.Fail
+        text: device.tag
+        failed: device.verdict === Verdict.Fail
     }
 
     CardHeading {
         id: heading
         anchors { top: picture.bottom; topMargin: 14; left: parent.left; right: parent.right }
-        card: card
+        card: device
         plateWidth: plate.width
     }
 
     Scroller {
         id: stair
+        enabled: !page.measuring && !page.timing
         objectName: "stair"
         anchors { top: heading.bottom; topMargin: 8; bottom: foot.top; bottomMargin: 6; left: parent.left; right: parent.right }
         name: Words.of("window.steps")
@@ -72,8 +73,8 @@ FocusScope {
         CardStair {
             id: treads
             width: stair.width
-            card: card
-            brief: page.height < 700 && card.stepNames.length > 1
+            card: device
+            brief: page.height < 700 && device.stepNames.length > 1
             onUnfold: sheets.showSteps()
             onWantsMore: sheets.showMore()
         }
@@ -81,13 +82,14 @@ FocusScope {
 
     CardFoot {
         id: foot
+        enabled: !page.measuring && !page.timing
         objectName: "foot"
         anchors { bottom: parent.bottom; bottomMargin: 8; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
-        card: card
+        card: device
         onWantsNoAccess: sheets.ask("no-access")
         onWantsFault: sheets.fault()
         onWantsState: Whereabouts.go(Whereabouts.Walk, "state", "")
-        onWantsNext: Whereabouts.go(Whereabouts.Walk, "card", card.nextTag)
+        onWantsNext: Whereabouts.go(Whereabouts.Walk, "card", device.nextTag)
         onWantsList: Whereabouts.go(Whereabouts.Walk, "", page.tag)
     }
 
@@ -101,7 +103,7 @@ FocusScope {
             id: reading
 
             ReadingPanel {
-                card: card
+                card: device
                 onWantsFault: sheets.fault()
                 onWantsMore: sheets.showMore()
                 onRecorded: page.moveOn()
@@ -111,8 +113,10 @@ FocusScope {
             id: watch
 
             StopwatchPage {
-                subject: card.subject
-                step: card.stepNames.length > 0 ? card.stepNames[0] : ""
+                subject: device.subject
+                step: device.stepNames.length > 0 ? device.stepNames[0] : ""
+                onWantsFault: sheets.fault()
+                onDone: page.moveOn()
             }
         }
     }
@@ -121,6 +125,6 @@ FocusScope {
         id: sheets
         anchors.fill: parent
         z: 10
-        card: card
+        card: device
     }
 }

@@ -35,7 +35,7 @@ Column {
     CorridorBar {
         id: bar
         width: parent.width
-        height: 34
+        height: 30
         elapsed: time.watch.elapsed
         lower: time.entry.lower
         upper: time.entry.upper

@@ -11,6 +11,9 @@ FocusScope {
     property string subject
     property string step
     property bool typing: false
+    // By these names for parts in which "entry" and "watch" are their own.
+    readonly property ReadingEntry reading: entry
+    readonly property Stopwatch timer: watch
     signal done()
     signal wantsFault()
 
@@ -60,7 +63,7 @@ FocusScope {
         Caption { width: parent.width; text: entry.expect; visible: !watch.running && page.height > 420 }
         Caption {
             width: parent.width
-            visible: text !== ""
+            visible: text !== "" && page.height >= 320
             text: isNaN(entry.lower) && isNaN(entry.upper) ? "" : entry.limitsText + " " + entry.unitText
             color: Theme.ink
         }
@@ -68,11 +71,19 @@ FocusScope {
 
     Item {
         id: stage
-        anchors { top: heading.bottom; topMargin: 6; bottom: state.top; bottomMargin: 4; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
+        anchors { top: heading.bottom; topMargin: page.height < 320 ? 0 : 6; bottom: state.top; bottomMargin: 4; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         visible: !page.typing
+        readonly property bool low: height < 110 ///< no room for a corridor round the figure
 
+        SequenceTime {
+            visible: stage.low
+            width: parent.width
+            entry: page.reading
+            watch: page.timer
+        }
         StopwatchPicture {
             id: corridor
+            visible: !stage.low
             anchors.fill: parent
             elapsed: watch.elapsed
             lower: entry.lower
@@ -85,6 +96,7 @@ FocusScope {
         }
         Column {
             id: inner
+            visible: !stage.low
             x: corridor.inside.x
             width: corridor.inside.width
             y: corridor.inside.y + (corridor.inside.height - height) / 2
@@ -102,7 +114,7 @@ FocusScope {
                 objectName: "figure"
                 width: parent.width
                 horizontalAlignment: Text.AlignHCenter
-                text: watch.figure
+                text: watch.figure + " " + entry.unitText
                 font.pixelSize: Math.max(Theme.figure, Math.min(80, corridor.inside.height * 0.46, corridor.inside.width * 0.3))
                 wrapMode: Text.NoWrap
             }
