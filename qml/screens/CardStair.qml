@@ -87,7 +87,6 @@ Column {
     }
     BodyText {
         visible: stair.card.inHand < 0
-        height: visible ? implicitHeight + 24 : 0
         x: Theme.margin
         topPadding: 12
         width: stair.width - 2 * Theme.margin
