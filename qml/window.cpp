@@ -62,7 +62,7 @@ int run(int argc, char** argv)
         if (engine.rootObjects().isEmpty()) return static_cast<int>(command::Exit::cannot);
         status = QApplication::exec();
     }
-    models::Desk::instance().close();
+    models::Desk::instance().end();
     return status;
 }
 

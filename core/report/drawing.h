@@ -16,7 +16,7 @@ namespace proofwalk::report {
 /// A painter on the grid, with the inks to use. The painter must outlive it and be scaled to grid units.
 class Drawing {
 public:
-    explicit Drawing(QPainter& painter, Palette inks = {}) : m_painter(painter), m_inks(std::move(inks)) {}
+    explicit Drawing(QPainter& painter, const Palette& inks = {}) : m_painter(painter), m_inks(inks) {}
 
     QPainter& painter() { return m_painter; }
     const Palette& inks() const { return m_inks; }

@@ -118,7 +118,7 @@ void drawPane(Drawing& drawing, const QRectF& box, const Proof& proof, double pr
     const Palette& inks = drawing.inks();
     const bool lit = proof.state == ProofState::lit;
     if (proof.state == ProofState::failed) {
-        QPainterPath star = onItsPoint(box.center(), 10);
+        const QPainterPath star = onItsPoint(box.center(), 10);
         QPainterPath pane;
         pane.addRect(box.adjusted(2.6, 2.6, -2.6, -2.6));
         drawing.fill(star.united(pane), inks.failInk);

@@ -71,6 +71,12 @@ void Desk::close()
     Q_EMIT opened();
 }
 
+void Desk::end()
+{
+    m_thread->finish();
+    m_job.reset();
+}
+
 void Desk::tell(QObject* context, const base::Json& command, Done done, const std::filesystem::path& folder)
 {
     ask<Result<int>>(

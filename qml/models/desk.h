@@ -46,6 +46,8 @@ public:
     void start(const std::filesystem::path& file, const std::filesystem::path& plan, QObject* context, Opened opened);
     /// Waits for what is under way, then lets go of the job.
     void close();
+    /// Ends the job's thread, as the last act before the application goes: what the thread drew with ends with that.
+    void end();
 
     /// Asks core/walk to take one command. `done` comes after published(), with how many events it made or why none.
     void tell(QObject* context, const base::Json& command, Done done, const std::filesystem::path& folder = {});

@@ -10,8 +10,11 @@ JobThread::JobThread(Desk& desk) : m_desk(desk)
     m_thread.start();
 }
 
-JobThread::~JobThread()
+JobThread::~JobThread() { finish(); }
+
+void JobThread::finish()
 {
+    if (!m_thread.isRunning()) return;
     letGo();
     drain();
     m_thread.quit();

@@ -19,8 +19,10 @@ public:
     JobThread& operator=(const JobThread&) = delete;
     JobThread(JobThread&&) = delete;
     JobThread& operator=(JobThread&&) = delete;
-    /// Finishes what is in the queue.
     ~JobThread();
+
+    /// Does what is in the queue, lets go of the job and ends; nothing asked for later is done.
+    void finish();
 
     using Make = std::function<Result<walk::Job>()>;
 

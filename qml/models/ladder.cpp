@@ -123,7 +123,10 @@ private:
         QStringList where;
         for (const auto& [floor, count] : floors) where << floor + QStringLiteral(" %1").arg(count);
         if (steps > 0) where << counted("window.ladder.sequence-steps", steps);
-        const auto all = static_cast<std::int64_t>(m_job.views().size());
+        // What has no sheet was not walked; it stands among the gaps of the plan.
+        const std::int64_t without = std::ranges::count(m_job.scope().devices, nullptr, &walk::ScopeDevice::kind);
+        const auto all = static_cast<std::int64_t>(m_job.views().size()) - without;
+        if (without > 0) where << counted("window.ladder.without-sheet", without);
         row.title = !tags.empty() ? counted("window.ladder.devices", static_cast<std::int64_t>(tags.size()))
                   : steps > 0     ? parts::phrase("window.ladder.sequences")
                                   : counted("window.ladder.devices-done", all);

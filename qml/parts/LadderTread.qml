@@ -116,7 +116,7 @@ Pressable {
     }
     Icon {
         id: arrow
-        visible: root.touchable && !root.done
+        visible: root.touchable && !root.done && !root.summit
         x: root.width - 29
         y: root.height - height - 14
         width: 20

@@ -95,9 +95,13 @@ FocusScope {
                     Footprints {
                         visible: beside.treadState === LadderTread.Ahead && beside.tread > ladder.hereTread
                                  && beside.tread !== Tread.Signature
-                        x: beside.depth * 22 - 24
-                        width: 28
+                        // Beside the tread, and aslant as the stair is: 22 to the right in 88 upwards.
+                        x: beside.depth * 22 - 22
+                        width: 20
                         height: beside.height
+                        rotation: 14
+                        vertical: true
+                        length: 11
                     }
                     Person {
                         visible: beside.treadState === LadderTread.Here

@@ -86,7 +86,7 @@ FocusScope {
 
             SheetView {
                 id: view
-                objectName: "sheet"
+                objectName: waiting || report.pages === 0 ? "sheet-coming" : "sheet"
                 x: Math.max(8, (flick.width - width) / 2)
                 y: 8
                 width: page.large ? Math.max(flick.width * 2, 900) : Math.min(flick.width - 16, 820)

@@ -120,7 +120,9 @@ int onStage(int count, char** words, const std::function<int(int, char**)>& body
     WatchedApplication application(count, words);
     switchAccessibilityOn();
     QGuiApplication::styleHints()->setCursorFlashTime(0);
-    return body(count, words);
+    const int status = body(count, words);
+    models::Desk::instance().end();
+    return status;
 }
 
 } // namespace proofwalk::rig
