@@ -32,14 +32,11 @@ FocusScope {
         color: Theme.paper
         border { width: 2; color: line.activeFocus ? Theme.route : root.problem !== "" ? Theme.failC : Theme.ink2 }
 
-        MouseArea {
-            anchors.fill: parent
-            cursorShape: Qt.IBeamCursor
-            onClicked: line.forceActiveFocus(Qt.MouseFocusReason)
-        }
         TextInput {
             id: line
-            anchors { fill: parent; leftMargin: 12; rightMargin: 12 }
+            anchors.fill: parent
+            leftPadding: 12
+            rightPadding: 12
             verticalAlignment: TextInput.AlignVCenter
             focus: true
             activeFocusOnTab: true

@@ -66,5 +66,13 @@ Rectangle {
         PlainRow { width: parent.width; here: true; mark: Verdict.ToDo; title: "Event memory"; second: "last 50 events, photograph or type" }
         PlainRow { width: parent.width; mark: Verdict.ToDo; keyDown: true; title: "Clocks compared"; second: "panel, phone, station"; after: "pressed" }
         PlainRow { width: parent.width; title: "No mark at all"; second: "one line" }
+        ListColumn {
+            id: column
+            width: parent.width
+            height: 130
+            name: "Rooms"
+            model: ["Shop", "Store room", "Tea kitchen"]
+            delegate: PlainRow { required property string modelData; width: column.width; title: modelData }
+        }
     }
 }
