@@ -3,8 +3,6 @@
 
 namespace proofwalk::report {
 
-namespace {
-
 QPainterPath diamond(QPointF centre, double half)
 {
     QPainterPath path(centre + QPointF(0, -half));
@@ -14,6 +12,8 @@ QPainterPath diamond(QPointF centre, double half)
     path.closeSubpath();
     return path;
 }
+
+namespace {
 
 QPainterPath disc(QPointF centre, double r)
 {

@@ -14,6 +14,9 @@ QColor inkOf(Verdict verdict, const Palette& inks = {});
 /// The pale fill of a row or room with that verdict; paper for those that have none.
 QColor tintOf(Verdict verdict, const Palette& inks = {});
 
+/// A square stood on its point, `half` from its centre to each corner.
+QPainterPath diamond(QPointF centre, double half);
+
 /// pass disc and tick, fail diamond and cross, too close a disc cut by a jamb, no access a doorway walled up, running a
 /// head in a corridor, to do an open ring, n/a a dash, retest a ring with a head. `r` is the disc's radius.
 void drawVerdict(Drawing& drawing, QPointF centre, double r, Verdict verdict);

@@ -9,16 +9,6 @@ namespace proofwalk::report {
 
 namespace {
 
-QPainterPath onItsPoint(QPointF centre, double half)
-{
-    QPainterPath path(centre + QPointF(0, -half));
-    path.lineTo(centre + QPointF(half, 0));
-    path.lineTo(centre + QPointF(0, half));
-    path.lineTo(centre + QPointF(-half, 0));
-    path.closeSubpath();
-    return path;
-}
-
 bool isStoodFor(const Proof& proof) { return proof.seen == ProofSeen::inBulk || proof.seen == ProofSeen::byItsLike; }
 
 /// A window of the wall: filled, outlined or with its foot filled; a second outline where another stood for it.
@@ -118,7 +108,7 @@ void drawPane(Drawing& drawing, const QRectF& box, const Proof& proof, double pr
     const Palette& inks = drawing.inks();
     const bool lit = proof.state == ProofState::lit;
     if (proof.state == ProofState::failed) {
-        const QPainterPath star = onItsPoint(box.center(), 10);
+        const QPainterPath star = diamond(box.center(), 10);
         QPainterPath pane;
         pane.addRect(box.adjusted(2.6, 2.6, -2.6, -2.6));
         drawing.fill(star.united(pane), inks.failInk);
@@ -151,9 +141,9 @@ void drawProof(Drawing& drawing, QPointF centre, const Proof& proof, const QStri
     const bool failed = proof.state == ProofState::failed;
     if (failed) {
         // On its point like the verdict: in grey, a square that failed could not be told from one that is lit.
-        drawing.fill(onItsPoint(centre, 12.5), drawing.inks().failInk);
+        drawing.fill(diamond(centre, 12.5), drawing.inks().failInk);
         if (isStoodFor(proof)) {
-            drawing.stroke(onItsPoint(centre, 10.2), drawing.inks().glyph, 1);
+            drawing.stroke(diamond(centre, 10.2), drawing.inks().glyph, 1);
         }
     } else {
         drawWindow(drawing, box, proof);
