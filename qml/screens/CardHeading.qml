@@ -45,7 +45,7 @@ Item {
     Flow {
         id: answers
         visible: heading.card.zoneWords !== ""
-        height: visible ? childrenRect.height : 0
+        height: visible ? implicitHeight : 0
         anchors { top: second.bottom; topMargin: 6; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         spacing: 4
 
