@@ -52,7 +52,8 @@ FocusScope {
             font.pixelSize: Theme.lead
             Accessible.role: Accessible.EditableText
             Accessible.name: root.label
-            Accessible.description: root.problem
+            // Qt 6.4 keeps the name of a password's field to itself, so the label is told here too.
+            Accessible.description: root.problem === "" ? root.label : root.problem + " " + root.label
             Accessible.passwordEdit: true
             Accessible.editable: true
             onAccepted: root.accepted()

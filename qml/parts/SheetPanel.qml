@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A page that rises over the place: held by an ink edge on paper. The keyboard's place goes into it, stays in it, and
-// returns to where it was. Escape and Back put it away.
+// What rises over a page: held by an ink edge on paper. The keyboard's place goes into it and returns to where it was; of
+// the page below nothing is in reach, of what stands around the page everything is. Escape and Back put it away.
 import QtQuick
 import QtQuick.Window
 import Proofwalk.Parts
@@ -20,32 +20,19 @@ FocusScope {
 
     property Item before: null
 
-    function holds(item: Item): bool {
-        for (let up = item; up; up = up.parent)
-            if (up === root) return true;
-        return false;
-    }
-    function firstInside(): Item {
-        let item = panel.nextItemInFocusChain(true);
-        for (let i = 0; i < 500 && !holds(item); ++i) item = item.nextItemInFocusChain(true);
-        return item;
-    }
-    function walk(forward: bool) {
-        let item = root.Window.activeFocusItem;
-        for (let i = 0; i < 500; ++i) {
-            item = item.nextItemInFocusChain(forward);
-            if (holds(item) && item !== root) break;
-        }
-        item.forceActiveFocus(forward ? Qt.TabFocusReason : Qt.BacktabFocusReason);
-    }
     function settle() {
         if (visible) {
-            if (!holds(root.Window.activeFocusItem)) before = root.Window.activeFocusItem;
+            before = root.Window.activeFocusItem;
+            cover.up = true;
             closer.forceActiveFocus(Qt.OtherFocusReason);
-        } else if (before) {
-            before.forceActiveFocus(Qt.OtherFocusReason);
-            before = null;
+        } else {
+            giveBack();
         }
+    }
+    function giveBack() {
+        cover.up = false;
+        if (before) before.forceActiveFocus(Qt.OtherFocusReason);
+        before = null;
     }
 
     anchors.fill: parent
@@ -54,15 +41,15 @@ FocusScope {
     Accessible.name: title
     onVisibleChanged: settle()
     Component.onCompleted: if (visible) settle()
-    Component.onDestruction: if (before) before.forceActiveFocus(Qt.OtherFocusReason)
+    Component.onDestruction: giveBack()
 
     Keys.onPressed: event => {
         if (event.key === Qt.Key_Escape || event.key === Qt.Key_Back) dismissed();
-        else if (event.key === Qt.Key_Tab) walk(true);
-        else if (event.key === Qt.Key_Backtab) walk(false);
         else return;
         event.accepted = true;
     }
+
+    Cover { id: cover; sheet: root }
 
     // What is beside the sheet is out of reach while it is up.
     MouseArea {

@@ -6,7 +6,7 @@
 
 namespace proofwalk::parts {
 
-class DoorwayScale : public ReadingScale {
+class DoorwayScale : public proofwalk::parts::ReadingScale {
     Q_OBJECT
     QML_ELEMENT
 

@@ -8,7 +8,7 @@
 
 namespace proofwalk::parts {
 
-class ScalePicture : public ReadingScale {
+class ScalePicture : public proofwalk::parts::ReadingScale {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(double setPoint READ setPoint WRITE setSetPoint NOTIFY numbersChanged) ///< dashed; NaN: absent

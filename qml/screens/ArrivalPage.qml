@@ -66,7 +66,6 @@ FocusScope {
 
     ListColumn {
         id: rows
-        enabled: page.sheet === ""
         objectName: "rows"
         anchors { top: display.bottom; topMargin: 8; bottom: foot.top; bottomMargin: 4; left: parent.left; right: parent.right }
         name: Words.of("window.arrival")
@@ -96,7 +95,6 @@ FocusScope {
 
     Column {
         id: foot
-        enabled: page.sheet === ""
         anchors { bottom: parent.bottom; bottomMargin: 8; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         spacing: 8
 

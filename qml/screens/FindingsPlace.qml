@@ -24,7 +24,6 @@ FocusScope {
     FindingListPage {
         id: list
         visible: place.wide || !place.paged
-        enabled: !sheet.active
         width: place.full ? 440 : place.wide ? 360 : place.width
         height: place.height
         focus: !place.paged
@@ -34,7 +33,6 @@ FocusScope {
         objectName: "page"
         active: place.paged
         visible: active
-        enabled: !sheet.active
         x: place.wide ? list.width + 2 : 0
         width: place.width - x
         height: place.height

@@ -47,7 +47,6 @@ FocusScope {
 
     ListColumn {
         id: rows
-        enabled: !page.covered
         objectName: "rows"
         anchors { top: heading.bottom; bottom: foot.top; left: parent.left; right: parent.right }
         name: Words.of("window.put-back")
@@ -63,7 +62,6 @@ FocusScope {
 
     Column {
         id: foot
-        enabled: !page.covered
         anchors { bottom: parent.bottom; bottomMargin: 8; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         spacing: 8
 

@@ -102,7 +102,6 @@ FocusScope {
 
     RoundCells {
         id: cells
-        enabled: !sheet.active
         objectName: "cells"
         visible: room >= 56 // the figure comes first where there is no room for both
         anchors { top: page.low && !page.broad ? caution.bottom : heading.bottom; topMargin: page.low ? 8 : page.broad ? 8 : 0; left: heading.left; right: heading.right }
@@ -130,7 +129,6 @@ FocusScope {
 
     Scroller {
         id: told
-        enabled: !sheet.active
         visible: page.broad
         anchors { top: figure.bottom; topMargin: 10; bottom: wants.top; bottomMargin: 8; left: side.left; right: side.right }
         name: Words.of("window.reading")
@@ -152,7 +150,6 @@ FocusScope {
 
     RoundFigure {
         id: figure
-        enabled: !sheet.active
         objectName: "figure"
         anchors { left: page.broad ? side.left : parent.left; right: parent.right }
         y: page.broad ? sign.y + sign.height : wants.y - height
@@ -168,7 +165,6 @@ FocusScope {
 
     Item {
         id: wants
-        enabled: !sheet.active
         anchors { left: page.broad ? side.left : parent.left; right: parent.right; bottom: page.broad ? pad.top : pad.top; bottomMargin: 6 }
         visible: entry.wanting !== ReadingEntry.Nothing && !page.gate
         height: visible ? Math.max(48, wantWords.height + 4) : 0
@@ -193,7 +189,6 @@ FocusScope {
 
     NumberPad {
         id: pad
-        enabled: !sheet.active
         objectName: "pad"
         visible: !page.gate
         focus: true
@@ -215,7 +210,6 @@ FocusScope {
 
     Column {
         id: gate
-        enabled: !sheet.active
         visible: page.gate
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Theme.margin; bottomMargin: 8 }
         spacing: 12
@@ -233,7 +227,6 @@ FocusScope {
 
     ButtonRow {
         id: keys
-        enabled: !sheet.active
         visible: page.broad
         anchors { left: page.broad ? side.left : parent.left; right: parent.right; bottom: parent.bottom; leftMargin: Theme.margin; rightMargin: Theme.margin; bottomMargin: 8 }
 

@@ -49,7 +49,6 @@ FocusScope {
     }
     Item {
         id: heading
-        enabled: !sheet.active
         anchors { top: sign.bottom; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         height: Math.max(58, words.height + 16, box.height + 12)
 
@@ -77,7 +76,6 @@ FocusScope {
     }
     Flow {
         id: areas
-        enabled: !sheet.active
         visible: strip.areas.length > 1
         anchors { top: heading.bottom; left: heading.left; right: heading.right }
         height: visible ? implicitHeight + 8 : 0
@@ -99,7 +97,6 @@ FocusScope {
 
     ListColumn {
         id: rows
-        enabled: !sheet.active
         objectName: "strip"
         anchors { top: areas.bottom; bottom: foot.top; bottomMargin: 6; left: parent.left; right: parent.right }
         name: strip.title
@@ -136,7 +133,6 @@ FocusScope {
 
     Column {
         id: foot
-        enabled: !sheet.active
         anchors { bottom: parent.bottom; bottomMargin: 8; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         spacing: 8
 

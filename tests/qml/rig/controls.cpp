@@ -48,6 +48,16 @@ QObject* accessibleOf(const QQuickItem& item)
     return nullptr;
 }
 
+namespace {
+
+/// Qt 6.4 tells no name of a field whose letters are hidden, only its description.
+QString nameOf(QAccessibleInterface& told)
+{
+    return told.text(told.state().passwordEdit ? QAccessible::Description : QAccessible::Name).trimmed();
+}
+
+} // namespace
+
 std::vector<Control> controlsOf(const QQuickWindow& window)
 {
     std::vector<Control> found;
@@ -55,11 +65,11 @@ std::vector<Control> controlsOf(const QQuickWindow& window)
         auto* told = QAccessible::queryAccessibleInterface(shown.item);
         if (told == nullptr) continue;
         const auto* attached = accessibleOf(*shown.item);
+        if (attached != nullptr && attached->property("ignored").toBool()) continue; // a row that is only read
         const bool pressable =
             attached != nullptr && (listensTo(*attached, "pressAction()") || listensTo(*attached, "toggleAction()"));
         if (!isWorked(told->role()) && !pressable) continue;
-        found.push_back(
-            {shown, told->role(), told->text(QAccessible::Name).trimmed(), shown.item->isEnabled(), pressable});
+        found.push_back({shown, told->role(), nameOf(*told), shown.item->isEnabled(), pressable});
     }
     return found;
 }

@@ -5,6 +5,7 @@
 #include "tests/qml/rig/finding.h"
 
 #include <QElapsedTimer>
+#include <QInputMethodEvent>
 #include <QPointer>
 #include <QPointingDevice>
 #include <QTest>
@@ -33,6 +34,13 @@ QQuickItem* padOf(QQuickItem* item)
 }
 
 QPoint middleOf(const QQuickItem& item) { return item.mapToScene({item.width() / 2, item.height() / 2}).toPoint(); }
+
+bool isWithin(const QQuickItem& item, const QString& objectName)
+{
+    for (const auto* at = item.parentItem(); at != nullptr; at = at->parentItem())
+        if (at->objectName() == objectName) return true;
+    return false;
+}
 
 bool isInSight(const QQuickWindow& window, const QQuickItem& item, bool& covered)
 {
@@ -92,13 +100,15 @@ bool Taps::fails(const QString& problem)
 
 QQuickItem* Taps::find(const QString& name)
 {
-    std::vector<QQuickItem*> byObject, byName;
+    std::vector<QQuickItem*> byObject, within, byName;
     for (const auto& control : controlsOf(m_window)) {
         if (control.shown.covered) continue;
-        if (control.shown.item->objectName() == name) byObject.push_back(control.shown.item);
-        if (control.name == name) byName.push_back(control.shown.item);
+        auto* item = control.shown.item;
+        if (item->objectName() == name) byObject.push_back(item);
+        else if (isWithin(*item, name)) within.push_back(item);
+        if (control.name == name) byName.push_back(item);
     }
-    const auto& found = byObject.empty() ? byName : byObject;
+    const auto& found = !byObject.empty() ? byObject : within.size() == 1 ? within : byName;
     if (found.size() == 1) return found.front();
     QString there;
     if (found.empty())
@@ -161,10 +171,14 @@ bool Taps::focusOn(QQuickItem& item)
 bool Taps::tap(const QString& name)
 {
     auto* item = find(name);
-    if (item == nullptr) return false;
-    if (!item->isEnabled()) return fails(QStringLiteral("is disabled: ") + describe(*item));
-    if (m_by != By::keys) return tapAt(*item);
-    if (!focusOn(*item)) return false;
+    return item != nullptr && tapOn(*item);
+}
+
+bool Taps::tapOn(QQuickItem& item)
+{
+    if (!item.isEnabled()) return fails(QStringLiteral("is disabled: ") + describe(item));
+    if (m_by != By::keys) return tapAt(item);
+    if (!focusOn(item)) return false;
     key(Qt::Key_Return);
     ++m_taps;
     return true;
@@ -173,11 +187,43 @@ bool Taps::tap(const QString& name)
 void Taps::type(const QString& text)
 {
     for (const QChar sign : text) {
-        QTest::keyClick(&m_window, sign.toLatin1());
+        if (m_by == By::touch) {
+            QInputMethodEvent commit;
+            commit.setCommitString(QString(sign));
+            if (auto* at = m_window.activeFocusItem(); at != nullptr) QCoreApplication::sendEvent(at, &commit);
+        } else {
+            QTest::keyClick(&m_window, sign.toLatin1());
+        }
         ++m_keys;
         m_operators += QStringLiteral(" K");
     }
     QCoreApplication::processEvents();
+}
+
+void Taps::eraseAll()
+{
+    key(Qt::Key_A, Qt::ControlModifier);
+    key(Qt::Key_Backspace);
+}
+
+bool Taps::draw(QQuickItem& item, const std::vector<QPointF>& places)
+{
+    if (places.empty() || !scrollTo(item)) return false;
+    const auto at = [&](const QPointF& part) {
+        return item.mapToScene({part.x() * item.width(), part.y() * item.height()}).toPoint();
+    };
+    QTest::touchEvent(&m_window, finger()).press(0, at(places.front()), &m_window);
+    for (const auto& place : places) {
+        QTest::touchEvent(&m_window, finger()).move(0, at(place), &m_window);
+        QCoreApplication::processEvents();
+    }
+    QTest::touchEvent(&m_window, finger()).release(0, at(places.back()), &m_window);
+    QCoreApplication::processEvents();
+    ++m_points;
+    ++m_keys;
+    m_operators += QStringLiteral(" P K");
+    m_pad = nullptr;
+    return true;
 }
 
 void Taps::key(Qt::Key key, Qt::KeyboardModifiers modifiers)

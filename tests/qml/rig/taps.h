@@ -9,6 +9,7 @@
 #include <QString>
 
 #include <functional>
+#include <vector>
 
 namespace proofwalk::rig {
 
@@ -26,12 +27,23 @@ public:
     void look();
     /// M: a decision, before a verdict or a choice; not before each digit.
     void decide();
-    /// P and K on the control of that objectName, else that accessible name; K alone for the next key on one NumberPad.
+    /// P and K on the control that find() finds; K alone for the next key on one NumberPad.
     /// With keys: Tab until it has the focus, then Return, K each. One out of sight is scrolled to first, P and K each
     /// time. False, with problem(), if no such control can be tapped where a person would.
     bool tap(const QString& name);
-    /// K for each sign.
+    /// The same on an item that was sought before.
+    bool tapOn(QQuickItem& item);
+    /// K for each sign. By touch the platform's keyboard on the screen is meant: it commits to what has the focus.
     void type(const QString& text);
+    /// What stands in the field that has the focus goes: one K, and K for the choice of it all.
+    void eraseAll();
+    /// A line drawn on an item, through places in parts of its width and height: P, and K for the pressing down.
+    bool draw(QQuickItem& item, const std::vector<QPointF>& places);
+    /// The control of that objectName, else the one inside an item of that objectName, else that accessible name. Only
+    /// such as a person could see now or scroll to. nullptr, with problem(), if there is none or more than one.
+    QQuickItem* find(const QString& name);
+    /// With keys: Tab until the item has the focus, K each. False, with problem(), if Tab does not lead there.
+    bool focusOn(QQuickItem& item);
     void key(Qt::Key key, Qt::KeyboardModifiers modifiers = {});
     /// R: waits until it is so, and counts how long that took. False, with problem(), if it does not come to be.
     bool until(const std::function<bool()>& so, const QString& what, int most_ms = 5000);
@@ -46,10 +58,8 @@ public:
 
 private:
     bool fails(const QString& problem);
-    QQuickItem* find(const QString& name);
     bool scrollTo(QQuickItem& item);
     bool tapAt(QQuickItem& item);
-    bool focusOn(QQuickItem& item);
 
     QQuickWindow& m_window;
     By m_by;
