@@ -23,7 +23,7 @@ public:
     friend bool operator==(const AgreedRow&, const AgreedRow&) = default;
 };
 
-class Agreement : public Rows<AgreedRow> {
+class Agreement : public PROOFWALK_ROWS(AgreedRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString words READ words NOTIFY changed) ///< the sentences, without what the rows name

@@ -28,7 +28,7 @@ public:
     friend bool operator==(const AreaStateRow&, const AreaStateRow&) = default;
 };
 
-class AreaStates : public Rows<AreaStateRow> {
+class AreaStates : public PROOFWALK_ROWS(AreaStateRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool busy READ busy NOTIFY askingChanged)

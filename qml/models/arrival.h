@@ -29,7 +29,7 @@ public:
     friend bool operator==(const ArrivalRow&, const ArrivalRow&) = default;
 };
 
-class Arrival : public Rows<ArrivalRow> {
+class Arrival : public PROOFWALK_ROWS(ArrivalRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString display READ display NOTIFY changed) ///< as typed off the panel

@@ -32,7 +32,7 @@ public:
     friend bool operator==(const ProofRow&, const ProofRow&) = default;
 };
 
-class ProofList : public Rows<ProofRow> {
+class ProofList : public PROOFWALK_ROWS(ProofRow) {
     Q_OBJECT
     QML_ANONYMOUS
 
@@ -60,7 +60,7 @@ public:
     friend bool operator==(const StageRow&, const StageRow&) = default;
 };
 
-class StageList : public Rows<StageRow> {
+class StageList : public PROOFWALK_ROWS(StageRow) {
     Q_OBJECT
     QML_ANONYMOUS
 
@@ -83,7 +83,7 @@ public:
     friend bool operator==(const StepRow&, const StepRow&) = default;
 };
 
-class StepList : public Rows<StepRow> {
+class StepList : public PROOFWALK_ROWS(StepRow) {
     Q_OBJECT
     QML_ANONYMOUS
 

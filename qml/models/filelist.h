@@ -22,7 +22,7 @@ public:
     friend bool operator==(const FileRow&, const FileRow&) = default;
 };
 
-class FileList : public Rows<FileRow> {
+class FileList : public PROOFWALK_ROWS(FileRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString folder READ folder WRITE setFolder NOTIFY folderChanged)

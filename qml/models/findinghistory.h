@@ -29,7 +29,7 @@ public:
     friend bool operator==(const HistoryRow&, const HistoryRow&) = default;
 };
 
-class FindingHistory : public Rows<HistoryRow> {
+class FindingHistory : public PROOFWALK_ROWS(HistoryRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString key READ key WRITE setKey NOTIFY keyChanged) ///< as FindingRow.key

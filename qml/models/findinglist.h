@@ -34,7 +34,7 @@ public:
     friend bool operator==(const FindingRow&, const FindingRow&) = default;
 };
 
-class FindingList : public Rows<FindingRow> {
+class FindingList : public PROOFWALK_ROWS(FindingRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString summary READ summary NOTIFY changed) ///< "7 found, 2 not put right"; empty if there is none

@@ -23,7 +23,7 @@ public:
     friend bool operator==(const FolderRow&, const FolderRow&) = default;
 };
 
-class FolderList : public Rows<FolderRow> {
+class FolderList : public PROOFWALK_ROWS(FolderRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString folder READ folder WRITE setFolder NOTIFY folderChanged) ///< its whole path

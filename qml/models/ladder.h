@@ -25,7 +25,7 @@ public:
     friend bool operator==(const TreadRow&, const TreadRow&) = default;
 };
 
-class Ladder : public Rows<TreadRow> {
+class Ladder : public PROOFWALK_ROWS(TreadRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int climbed READ climbed NOTIFY changed)             ///< treads done below the signature

@@ -34,7 +34,7 @@ public:
     friend bool operator==(const LoopRow&, const LoopRow&) = default;
 };
 
-class LoopReadings : public Rows<LoopRow> {
+class LoopReadings : public PROOFWALK_ROWS(LoopRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString question READ question NOTIFY changed)

@@ -25,7 +25,7 @@ public:
     friend bool operator==(const NormalRow&, const NormalRow&) = default;
 };
 
-class NormalList : public Rows<NormalRow> {
+class NormalList : public PROOFWALK_ROWS(NormalRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool busy READ busy NOTIFY askingChanged)

@@ -24,7 +24,7 @@ public:
     friend bool operator==(const PlanRow&, const PlanRow&) = default;
 };
 
-class PlanList : public Rows<PlanRow> {
+class PlanList : public PROOFWALK_ROWS(PlanRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString summary READ summary NOTIFY changed) ///< "10 devices, 8 zones, 1 floor"

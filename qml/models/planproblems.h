@@ -22,7 +22,7 @@ public:
     friend bool operator==(const ProblemRow&, const ProblemRow&) = default;
 };
 
-class PlanProblems : public Rows<ProblemRow> {
+class PlanProblems : public PROOFWALK_ROWS(ProblemRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString headline READ headline NOTIFY changed) ///< "3 things do not fit"

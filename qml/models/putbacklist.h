@@ -26,7 +26,7 @@ public:
     friend bool operator==(const PutBackRow&, const PutBackRow&) = default;
 };
 
-class PutBackList : public Rows<PutBackRow> {
+class PutBackList : public PROOFWALK_ROWS(PutBackRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int left READ left NOTIFY changed)

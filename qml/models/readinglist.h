@@ -38,7 +38,7 @@ public:
     }
 };
 
-class ReadingList : public Rows<ReadingRow> {
+class ReadingList : public PROOFWALK_ROWS(ReadingRow) {
     Q_OBJECT
     QML_ELEMENT
 

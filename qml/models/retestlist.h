@@ -23,7 +23,7 @@ public:
     friend bool operator==(const RetestRow&, const RetestRow&) = default;
 };
 
-class RetestList : public Rows<RetestRow> {
+class RetestList : public PROOFWALK_ROWS(RetestRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString key READ key WRITE setKey NOTIFY asked)

@@ -26,7 +26,7 @@ public:
     friend bool operator==(const RoomRow&, const RoomRow&) = default;
 };
 
-class RoomList : public Rows<RoomRow> {
+class RoomList : public PROOFWALK_ROWS(RoomRow) {
     Q_OBJECT
     QML_ELEMENT
 

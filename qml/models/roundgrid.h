@@ -34,7 +34,7 @@ public:
     friend bool operator==(const RoundCellRow& left, const RoundCellRow& right);
 };
 
-class RoundGrid : public Rows<RoundCellRow> {
+class RoundGrid : public PROOFWALK_ROWS(RoundCellRow) {
     Q_OBJECT
     QML_ELEMENT
 

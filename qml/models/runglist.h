@@ -22,7 +22,7 @@ public:
     friend bool operator==(const RungRow&, const RungRow&) = default;
 };
 
-class RungList : public Rows<RungRow> {
+class RungList : public PROOFWALK_ROWS(RungRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int tread READ tread WRITE setTread NOTIFY treadChanged) ///< Tread; below 0: those that block, of all

@@ -37,7 +37,7 @@ public:
     friend bool operator==(const SequenceRow&, const SequenceRow&) = default;
 };
 
-class SequenceStrip : public Rows<SequenceRow> {
+class SequenceStrip : public PROOFWALK_ROWS(SequenceRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString sequence READ sequence WRITE setSequence NOTIFY changed)

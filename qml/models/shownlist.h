@@ -22,7 +22,7 @@ public:
     friend bool operator==(const TopicRow&, const TopicRow&) = default;
 };
 
-class ShownList : public Rows<TopicRow> {
+class ShownList : public PROOFWALK_ROWS(TopicRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool busy READ busy NOTIFY askingChanged)

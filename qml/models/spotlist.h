@@ -23,7 +23,7 @@ public:
     friend bool operator==(const SpotRow&, const SpotRow&) = default;
 };
 
-class SpotList : public Rows<SpotRow> {
+class SpotList : public PROOFWALK_ROWS(SpotRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString tag READ tag WRITE setTag NOTIFY tagChanged) ///< the device in hand; its room is shown

@@ -20,7 +20,7 @@ public:
     friend bool operator==(const VerdictRow&, const VerdictRow&) = default;
 };
 
-class VerdictCount : public Rows<VerdictRow> {
+class VerdictCount : public PROOFWALK_ROWS(VerdictRow) {
     Q_OBJECT
     QML_ELEMENT
 

@@ -29,7 +29,7 @@ public:
     friend bool operator==(const WalkRow&, const WalkRow&) = default;
 };
 
-class WalkList : public Rows<WalkRow> {
+class WalkList : public PROOFWALK_ROWS(WalkRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString next READ next NOTIFY nextChanged) ///< tag of the device to go to; empty when all are answered

@@ -9,6 +9,7 @@
 
 namespace proofwalk::parts {
 
+/// Those that derive from it name it with its namespace, as it does Drawn.
 class ReadingScale : public proofwalk::parts::Drawn {
     Q_OBJECT
     QML_ANONYMOUS
