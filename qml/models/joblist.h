@@ -14,7 +14,7 @@
 namespace proofwalk::models {
 
 /// The rooms of a job that is not open, as they were last seen.
-class ShelvedRooms : public Rows<RoomRow> {
+class ShelvedRooms : public PROOFWALK_ROWS(RoomRow) {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("a list of jobs makes it")
@@ -45,7 +45,7 @@ public:
     friend bool operator==(const JobRow&, const JobRow&) = default;
 };
 
-class JobList : public Rows<JobRow> {
+class JobList : public PROOFWALK_ROWS(JobRow) {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int count READ count NOTIFY countChanged)
