@@ -10,10 +10,10 @@
 namespace proofwalk::command {
 namespace {
 
-std::array<Command, 9> allCommands()
+std::array<Command, 10> allCommands()
 {
-    return {checkCommand(), kindsCommand(),  startCommand(),  orderCommand(), takeCommand(),
-            whereCommand(), reportCommand(), verifyCommand(), signerCommand()};
+    return {checkCommand(), kindsCommand(),  startCommand(),  orderCommand(),  takeCommand(),
+            whereCommand(), reportCommand(), verifyCommand(), signerCommand(), workCommand()};
 }
 
 void listCommands(Face& face)
@@ -90,6 +90,8 @@ Exit runWords(std::span<const std::string> arguments, std::ostream& out, std::os
     auto options = parseOptions(found->usage, arguments.subspan(1));
     if (!options) return face.cannot(options.error());
     if (options->has("--help")) {
+        const auto helped = found->help == nullptr ? std::nullopt : found->help(face, *options);
+        if (helped) return *helped;
         helpFor(face, found->usage);
         return Exit::well;
     }

@@ -5,6 +5,7 @@
 #include "core/command/face.h"
 #include "core/command/options.h"
 
+#include <optional>
 #include <span>
 #include <string>
 
@@ -13,6 +14,8 @@ namespace proofwalk::command {
 struct Command {
     Usage usage;
     Exit (*run)(Face& face, const Options& options) = nullptr;
+    /// Help on what the words name, if the command has such; nothing: the help of the command is wanted.
+    std::optional<Exit> (*help)(Face& face, const Options& options) = nullptr;
 };
 
 Command checkCommand();
@@ -24,6 +27,7 @@ Command whereCommand();
 Command reportCommand();
 Command verifyCommand();
 Command signerCommand();
+Command workCommand();
 
 /// Runs the program by its words (without its own name). Help and the list of commands are answered here.
 Exit runWords(std::span<const std::string> arguments, std::ostream& out, std::ostream& err);

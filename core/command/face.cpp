@@ -42,6 +42,11 @@ void Face::answer(const char* command, base::Json::Object members)
     m_out << base::canonical(base::Json(std::move(members))) << '\n';
 }
 
+void Face::answerText(const std::string& json)
+{
+    if (m_json) m_out << json << '\n';
+}
+
 base::Json Face::errorJson(const Error& error) const
 {
     base::Json arguments;

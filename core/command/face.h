@@ -36,6 +36,9 @@ public:
 
     /// The answer of the command as JSON; nothing without --json. Members "command", "format" are added.
     void answer(const char* command, base::Json::Object members);
+    /// An answer already written as JSON, with "command" and "format": for what base::Json cannot hold. Nothing without
+    /// --json.
+    void answerText(const std::string& json);
 
     /// One clear line on stderr (with --json: an object with code, where, arguments and sentence) and Exit::cannot.
     Exit cannot(const Error& error);

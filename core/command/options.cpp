@@ -56,7 +56,8 @@ Result<Options> parseOptions(const Usage& usage, std::span<const std::string> ar
             if (auto taken = takeOption(specs, arguments, options); !taken) return passOn(taken);
             continue;
         }
-        if (options.words.size() == usage.words.size()) return failure("word.extra", next);
+        const bool anyNumber = !usage.words.empty() && usage.words.back().find("...") != std::string_view::npos;
+        if (options.words.size() >= usage.words.size() && !anyNumber) return failure("word.extra", next);
         options.words.push_back(next);
         arguments = arguments.subspan(1);
     }

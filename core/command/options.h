@@ -19,9 +19,10 @@ struct OptionSpec {
 };
 
 struct Usage {
-    std::string_view command;                    ///< "start"
-    std::vector<std::string_view> words;         ///< "JOB.walk"; in brackets if it may be left out: "[NAME]"
-    std::vector<OptionSpec> options;             ///< besides --json and --help, which every command has
+    std::string_view command; ///< "start"
+    /// "JOB.walk"; in brackets if it may be left out: "[NAME]"; the last, with dots, for any number: "[NAME=VALUE ...]".
+    std::vector<std::string_view> words;
+    std::vector<OptionSpec> options; ///< besides --json and --help, which every command has
 };
 
 /// The words of one run.

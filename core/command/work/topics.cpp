@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/command/work/topic.h"
+
+namespace proofwalk::command::work {
+
+std::vector<Topic> topics() { return {conformityTopic()}; }
+
+} // namespace proofwalk::command::work
