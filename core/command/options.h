@@ -20,7 +20,7 @@ struct OptionSpec {
 
 struct Usage {
     std::string_view command; ///< "start"
-    /// "JOB.walk"; in brackets if it may be left out: "[NAME]"; the last, with dots, for any number: "[NAME=VALUE ...]".
+    /// "JOB.walk"; in brackets if it may be left out: "[NAME]"; the last with dots for any number.
     std::vector<std::string_view> words;
     std::vector<OptionSpec> options; ///< besides --json and --help, which every command has
 };

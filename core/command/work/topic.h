@@ -2,7 +2,7 @@
 // What `proofwalk work` can compute. A topic is data, the tables of its inputs, and functions that give a worked
 // computation; reading, choosing, help and printing are done once, for all topics.
 //
-// A topic's words stand in core/words/english/work.toml:
+// A topic's words stand in core/words/english/work-TOPIC.toml:
 //     work.TOPIC             what the topic is about, one line
 //     work.TOPIC.as.WHAT     what the computation answers
 //     work.TOPIC.in.NAME     what an input is; of one that need not be given, why it has the value it has
