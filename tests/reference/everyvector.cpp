@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// No vector is left unserved: each id of measure-vectors.json stands as a literal in a test of this folder.
+#include <QDir>
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QtTest>
+
+class EveryVector : public QObject {
+    Q_OBJECT
+
+private:
+    static QByteArray read(const QString& path)
+    {
+        QFile file(path);
+        if (!file.open(QIODevice::ReadOnly)) qFatal("cannot open %s", qPrintable(path));
+        return file.readAll();
+    }
+    /// The lines of all tests of the folder but this one, without what is only said in a comment.
+    static QByteArray tests()
+    {
+        const QDir folder(PROOFWALK_SOURCE "/tests/reference");
+        QByteArray all;
+        for (const QString& name : folder.entryList({"*.cpp"}, QDir::Files)) {
+            if (name == "everyvector.cpp") continue;
+            for (const QByteArray& line : read(folder.filePath(name)).split('\n'))
+                if (!line.trimmed().startsWith("//")) all += line + '\n';
+        }
+        return all;
+    }
+
+private slots:
+    void noneIsLeftUnserved()
+    {
+        const auto vectors =
+            QJsonDocument::fromJson(read(PROOFWALK_SOURCE "/tests/reference/measure-vectors.json")).array();
+        QVERIFY(vectors.size() >= 160);
+        const QByteArray written = tests();
+        int unserved = 0;
+        for (const auto& each : vectors) {
+            const QString id = each.toObject()["id"].toString();
+            if (written.contains('"' + id.toUtf8() + '"')) continue;
+            ++unserved;
+            qWarning("%s, %s: %s", qPrintable(id), qPrintable(each.toObject()["topic"].toString()),
+                     qPrintable(each.toObject()["what"].toString()));
+        }
+        QCOMPARE(unserved, 0);
+    }
+};
+
+QTEST_GUILESS_MAIN(EveryVector)
+#include "everyvector.moc"
