@@ -25,17 +25,6 @@ std::array<int, 96> makeE96()
     return values;
 }
 
-std::span<const int> digitsOf(Series series)
-{
-    static const std::array<int, 96> e96 = makeE96();
-    switch (series) {
-    case Series::E12: return e12;
-    case Series::E24: return e24;
-    case Series::E96: break;
-    }
-    return e96;
-}
-
 /// The number as m x 10^e with 100 <= m < 1000 where that is exact, else with more digits in m.
 Decimal threeDigits(Decimal number)
 {
@@ -57,6 +46,17 @@ Result<Decimal> distance(const Decimal& a, const Decimal& b)
 }
 
 } // namespace
+
+std::span<const int> digitsOf(Series series)
+{
+    static const std::array<int, 96> e96 = makeE96();
+    switch (series) {
+    case Series::E12: return e12;
+    case Series::E24: return e24;
+    case Series::E96: break;
+    }
+    return e96;
+}
 
 bool isPreferredValue(const Decimal& ohm, Series series)
 {

@@ -6,10 +6,15 @@
 #include "core/base/decimal.h"
 #include "core/base/result.h"
 
+#include <span>
+
 namespace proofwalk::measure {
 
 /// 12 values a decade (10 % parts), 24 (5 %), 96 (1 %). E12 lies inside E24; E24 does not lie inside E96.
 enum class Series { E12, E24, E96 };
+
+/// The values of a decade, three digits each, rising from 100.
+std::span<const int> digitsOf(Series series);
 
 /// Whether the resistance is a value of the series in any decade, exactly; nothing at or below zero is.
 bool isPreferredValue(const base::Decimal& ohm, Series series);
