@@ -3,6 +3,7 @@
 
 #include "core/measure/inputs.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -32,10 +33,10 @@ Result<void> checkProbabilityInputs(double value, double u, std::optional<double
     if (auto sound = checkAbove("standard uncertainty", u, 0); !sound) return sound;
     if (!lower && !upper) return failure("measure.tolerance-missing", "");
     if (lower) {
-        if (auto sound = checkFinite("lower limit", *lower); !sound) return sound;
+        if (auto sound = checkFinite("lower", *lower); !sound) return sound;
     }
     if (upper) {
-        if (auto sound = checkFinite("upper limit", *upper); !sound) return sound;
+        if (auto sound = checkFinite("upper", *upper); !sound) return sound;
     }
     if (lower && upper && *lower > *upper)
         return failure("measure.tolerance-empty", "", {{"lower", written(*lower)}, {"upper", written(*upper)}});
@@ -75,6 +76,15 @@ Result<double> conformanceProbability(double value, double standardUncertainty, 
     const double b = upper ? (*upper - value) / standardUncertainty : infinity;
     // The difference is taken in the tail where both terms are small, or it would drown in rounding.
     return a > 0 ? upperTail(a) - upperTail(b) : upperTail(-b) - upperTail(-a);
+}
+
+Result<double> conformanceProbabilityRectangular(double value, double halfWidth, std::optional<double> lower,
+                                                 std::optional<double> upper)
+{
+    if (auto sound = checkProbabilityInputs(value, halfWidth, lower, upper); !sound) return passOn(sound);
+    const double from = std::max(value - halfWidth, lower.value_or(value - halfWidth));
+    const double to = std::min(value + halfWidth, upper.value_or(value + halfWidth));
+    return std::max(0.0, (to - from) / (2 * halfWidth));
 }
 
 } // namespace proofwalk::measure

@@ -42,4 +42,10 @@ Result<Conformity> judge(const base::Decimal& value, const std::optional<base::D
 Result<double> conformanceProbability(double value, double standardUncertainty, std::optional<double> lower,
                                       std::optional<double> upper);
 
+/// The same where one rectangular part of half-width `halfWidth` rules the uncertainty: the share of value -+ halfWidth
+/// that lies inside the limits, after [2] with that density. What the normal formula gets wrong in the tails.
+/// Errors: measure.tolerance-missing; measure.tolerance-empty {lower, upper}; measure.out-of-range.
+Result<double> conformanceProbabilityRectangular(double value, double halfWidth, std::optional<double> lower,
+                                                 std::optional<double> upper);
+
 } // namespace proofwalk::measure

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/instrument.h"
 
+#include "core/measure/inputs.h"
+
 #include <cmath>
 #include <cstdint>
+#include <numbers>
 #include <string>
 
 namespace proofwalk::measure {
@@ -53,6 +56,23 @@ Result<Decimal> expandedUncertainty(const base::Quantity& reading, const Accurac
     // (2 a)^2 / 3 + d^2 / 3 is never the square of a two-digit figure (x^2 + y^2 = 3 z^2 has no whole solution), so
     // that no last bit of a float decides whether the figure is exact.
     return roundedUp(std::sqrt((4 * halfWidth * halfWidth + lastPlace * lastPlace) / 3));
+}
+
+Result<ReadingUncertainty> readingUncertainty(const ReadingAccuracy& accuracy)
+{
+    if (auto sound = checkFinite("reading", accuracy.reading); !sound) return passOn(sound);
+    if (auto sound = checkNotNegative("accuracy_pct", accuracy.percentOfReading); !sound) return passOn(sound);
+    if (auto sound = checkNotNegative("digits", accuracy.digits); !sound) return passOn(sound);
+    if (auto sound = checkNotNegative("last_place", accuracy.lastPlace); !sound) return passOn(sound);
+    if (auto sound = checkNotNegative("fixed", accuracy.fixed); !sound) return passOn(sound);
+    ReadingUncertainty u;
+    u.halfWidth = std::fabs(accuracy.reading) * accuracy.percentOfReading / 100 + accuracy.digits * accuracy.lastPlace
+                + accuracy.fixed;
+    u.specification = u.halfWidth / std::numbers::sqrt3;
+    u.resolution = accuracy.lastPlace / std::sqrt(12.0);
+    u.standard = std::hypot(u.specification, u.resolution);
+    u.expanded = 2 * u.standard;
+    return u;
 }
 
 } // namespace proofwalk::measure

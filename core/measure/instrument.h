@@ -27,4 +27,24 @@ struct Accuracy {
 /// (U is beyond what a Decimal holds).
 Result<base::Decimal> expandedUncertainty(const base::Quantity& reading, const Accuracy& accuracy);
 
+/// The same in full digits and with its parts, for the working: all in the reading's unit.
+struct ReadingAccuracy {
+    double reading = 0;
+    double percentOfReading = 0; ///< 0.5 for "0.5 %"
+    double digits = 0;           ///< counts of the last place
+    double lastPlace = 0;        ///< d, the value of one count on the range read
+    double fixed = 0;            ///< "+-1.5"
+};
+struct ReadingUncertainty {
+    double halfWidth = 0;     ///< a = |reading| percent / 100 + digits d + fixed
+    double specification = 0; ///< a / sqrt 3
+    double resolution = 0;    ///< d / sqrt 12
+    double standard = 0;      ///< u, both together
+    double expanded = 0;      ///< U = 2 u
+};
+
+/// After [1]. Where the specification rules, U is 1.155 a: a itself as U would be nearly right, and too little.
+/// Errors: measure.out-of-range {input, found, wanted}: a reading that is not finite, anything else below zero.
+Result<ReadingUncertainty> readingUncertainty(const ReadingAccuracy& accuracy);
+
 } // namespace proofwalk::measure

@@ -75,6 +75,22 @@ private slots:
         QVERIFY(std::fabs(p / 7.61985302416e-24 - 1) < 1e-9);
         QVERIFY(measure::conformanceProbability(0, 1, -1.0, 1.0).value() > 0.6826);
     }
+    // A quantity anywhere from 9 to 11, limits 10.5 and 9.5: a half and a quarter of it by hand.
+    void rectangularShares()
+    {
+        const auto share = [](std::optional<double> lower, std::optional<double> upper) {
+            return measure::conformanceProbabilityRectangular(10, 1, lower, upper).value();
+        };
+        QCOMPARE(share(9.5, 10.5), 0.5);
+        QCOMPARE(share(10.5, {}), 0.25);
+        QCOMPARE(share({}, 8.0), 0.0);
+        QCOMPARE(share(11.0, 12.0), 0.0);
+        QCOMPARE(share(0.0, 20.0), 1.0);
+        QCOMPARE(codeOf(measure::conformanceProbabilityRectangular(1, 0, 0.0, {})),
+                 std::string("measure.out-of-range"));
+        QCOMPARE(codeOf(measure::conformanceProbabilityRectangular(1, 1, {}, {})),
+                 std::string("measure.tolerance-missing"));
+    }
     void probabilityBadInput()
     {
         constexpr double nan = std::numeric_limits<double>::quiet_NaN();

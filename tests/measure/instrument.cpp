@@ -47,6 +47,20 @@ private slots:
     {
         QCOMPARE(uncertainty("-27.14 V", {decimal("0.8"), 3, {}}), uncertainty("27.14 V", {decimal("0.8"), 3, {}}));
     }
+    // a = 1.5, d = 0.1: u = sqrt(2.25 / 3 + 0.01 / 12) = 0.86651, the half of 1.73301.
+    void inFullDigitsAndParts()
+    {
+        const auto u = measure::readingUncertainty({66.2, 0, 0, 0.1, 1.5}).value();
+        QVERIFY(std::fabs(u.expanded - 1.73301) < 5e-6);
+        QVERIFY(std::fabs(u.standard - u.expanded / 2) < 1e-12);
+        QVERIFY(std::fabs(u.specification * u.specification - 0.75) < 1e-12);
+        // Never less than the rounded-up figure that judges.
+        const auto judged = measure::expandedUncertainty(quantity("66.2 dB[SPL]"), {{}, 0, quantity("1.5 dB[SPL]")});
+        QVERIFY(base::toDouble(judged.value()) >= u.expanded);
+        QVERIFY(!measure::readingUncertainty({66.2, -1, 0, 0.1, 1.5}));
+        QVERIFY(!measure::readingUncertainty({std::nan(""), 1, 0, 0.1, 1.5}));
+        QVERIFY(!measure::readingUncertainty({1, 1, INFINITY, 0.1, 1.5}));
+    }
     void badInput()
     {
         QCOMPARE(uncertainty("1 V", {decimal("-0.5"), 0, {}}), std::string("measure.accuracy-negative"));
