@@ -97,8 +97,9 @@ private:
     /// A tolerance is one number for all results, or one for each.
     double room(const QString& kind, const QString& letter) const
     {
-        const QJsonValue found = m_entry["tolerance"].toObject()[kind];
-        if (found.isUndefined()) return 0;
+        const QJsonObject tolerance = m_entry["tolerance"].toObject();
+        if (!tolerance.contains(kind)) return 0;
+        const QJsonValue found = tolerance[kind];
         return found.isDouble() ? found.toDouble() : number(found.toObject(), letter);
     }
     bool near(const QString& letter, double wanted, double value) const
