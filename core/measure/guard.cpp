@@ -52,6 +52,16 @@ Result<AcceptanceLimits> acceptanceLimits(double guard, std::optional<double> lo
     return limits;
 }
 
+Result<Conformity> judgeComputed(double value, double guard, std::optional<double> lower, std::optional<double> upper)
+{
+    if (auto sound = checkFinite("value", value); !sound) return passOn(sound);
+    auto limits = acceptanceLimits(guard, lower, upper);
+    if (!limits) return passOn(limits);
+    if ((lower && value < *limits->failBelow) || (upper && value > *limits->failAbove)) return Conformity::fail;
+    const bool inside = (!lower || value >= *limits->passFrom) && (!upper || value <= *limits->passTo);
+    return inside ? Conformity::pass : Conformity::undecided;
+}
+
 Result<double> guardForRisk(double standardUncertainty, double risk)
 {
     if (auto sound = checkAbove("standard", standardUncertainty, 0); !sound) return passOn(sound);

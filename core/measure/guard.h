@@ -27,6 +27,10 @@ struct AcceptanceLimits {
 /// measure.out-of-range {input, found, wanted}: a guard below zero, anything not finite.
 Result<AcceptanceLimits> acceptanceLimits(double guard, std::optional<double> lower, std::optional<double> upper);
 
+/// judge() for figures that were computed and not typed: pass from passFrom to passTo, both ends included; fail outside
+/// failBelow and failAbove; else undecided. Errors: those of acceptanceLimits(); measure.out-of-range for the value.
+Result<Conformity> judgeComputed(double value, double guard, std::optional<double> lower, std::optional<double> upper);
+
 /// The guard band w = z u that keeps the chance of a false pass at one limit to `risk`, z the normal quantile of
 /// 1 - risk: 1.645 u for 5 %, the rule of [3]; after [1]. Risk above 0, at most 0.5 (then w = 0, simple acceptance).
 /// For two limits nearer than some 4 u the risks of both add up: see acceptanceByProbability().

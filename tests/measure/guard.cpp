@@ -43,6 +43,17 @@ private slots:
         QCOMPARE(wide.passFrom.value(), wide.passTo.value());
         QVERIFY(!acceptanceLimits(1, 3.0, {}).value().passTo);
     }
+    // It says what judge() says of the same digits.
+    void computedAsTyped()
+    {
+        for (const char* text : {"2.4", "2.6", "3.4", "3.6", "4.4", "4.6", "5.4", "5.6"}) {
+            const auto exact = judge(decimal(text), decimal("0.5"), {decimal("3"), decimal("5")}).value();
+            QVERIFY(judgeComputed(base::toDouble(decimal(text)), 0.5, 3.0, 5.0).value() == exact);
+        }
+        QVERIFY(judgeComputed(3.5, 0.5, 3.0, {}).value() == Conformity::pass);
+        QCOMPARE(refused(judgeComputed(std::nan(""), 0.5, 3.0, {})), std::string("measure.out-of-range value"));
+        QCOMPARE(refused(judgeComputed(1, -0.5, 3.0, {})), std::string("measure.out-of-range guard"));
+    }
     // At both ends of the interval the conformance probability is the one asked for, and inside it is more.
     void theIntervalHoldsItsConfidence()
     {

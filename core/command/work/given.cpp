@@ -78,7 +78,10 @@ Result<std::vector<Typed>> split(std::span<const std::string> words)
 
 std::string rangeText(const Range& range)
 {
-    return fmt::format("{}{:g} to {:g}", range.above ? "above " : "", range.least, range.most);
+    const auto end = [](double value) {
+        return std::fabs(value) < 1e6 ? fmt::format("{:g}", value) : fmt::format("{:.0f}", value);
+    };
+    return (range.above ? "above " : "") + end(range.least) + " to " + end(range.most);
 }
 
 Input needed(std::string_view name, Range range) { return {.name = name, .range = range}; }

@@ -3,6 +3,12 @@
 
 namespace proofwalk::command::work {
 
-std::vector<Topic> topics() { return {conformityTopic()}; }
+std::vector<Topic> topics()
+{
+    return {
+        conformityTopic(),
+        timerTopic(),
+    };
+}
 
 } // namespace proofwalk::command::work
