@@ -8,6 +8,8 @@
 #include <QFileInfo>
 #include <QLocale>
 
+#include <map>
+
 namespace proofwalk::models {
 namespace {
 
@@ -68,6 +70,27 @@ JobRow rowOf(const ShelvedJob& job, ShelvedRooms* rooms)
     return row;
 }
 
+/// Jobs of one premises are called by their file too, by its whole path where the name alone does not tell them apart.
+void tellApart(std::vector<JobRow>& rows)
+{
+    std::map<QString, int> sites, names;
+    const auto named = [](const JobRow& row) {
+        return parts::phrase("window.start.site-file", {{"site", row.site.toStdString()},
+                                                        {"file", QFileInfo(row.file).fileName().toStdString()}});
+    };
+    for (const auto& row : rows) {
+        ++sites[row.site];
+        ++names[named(row)];
+    }
+    for (auto& row : rows) {
+        if (sites[row.site] == 1) continue;
+        const QString name = named(row);
+        row.site = names[name] == 1 ? name
+                                    : parts::phrase("window.start.site-file", {{"site", row.site.toStdString()},
+                                                                               {"file", row.file.toStdString()}});
+    }
+}
+
 } // namespace
 
 JobList::JobList(QObject* parent) : Rows(parent)
@@ -85,6 +108,7 @@ void JobList::refresh()
         rooms.push_back(std::make_unique<ShelvedRooms>(job.rooms));
         rows.push_back(rowOf(job, rooms.back().get()));
     }
+    tellApart(rows);
     replace(std::move(rows));
     m_rooms = std::move(rooms);
     Q_EMIT countChanged();

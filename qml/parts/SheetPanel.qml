@@ -51,10 +51,16 @@ FocusScope {
 
     Cover { id: cover; sheet: root }
 
-    // What is beside the sheet is out of reach while it is up.
-    MouseArea {
+    // What is beside the sheet is out of reach while it is up, and looks it.
+    Rectangle {
         anchors.fill: parent
-        onWheel: wheel => wheel.accepted = true
+        color: Theme.film
+        opacity: 0.8
+
+        MouseArea {
+            anchors.fill: parent
+            onWheel: wheel => wheel.accepted = true
+        }
     }
 
     Rectangle {

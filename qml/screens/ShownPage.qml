@@ -71,6 +71,7 @@ FocusScope {
                             busy: topics.busy
                             style: row.shown ? ActionButton.Plain : ActionButton.Edged
                             text: Words.of(row.shown ? "window.shown.take-back" : "window.shown.tick")
+                            name: Words.with(row.shown ? "window.shown.take-back-of" : "window.shown.tick-of", "topic", row.topic)
                             onClicked: {
                                 if (row.shown) {
                                     reason.row = row.index;
