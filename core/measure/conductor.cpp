@@ -1,13 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/conductor.h"
 
-#include "core/base/csv.h"
-#include "core/base/datafolder.h"
-#include "core/base/decimal.h"
-#include "core/base/file.h"
 #include "core/base/text.h"
 #include "core/measure/cable.h"
 #include "core/measure/inputs.h"
+#include "core/measure/table.h"
 
 #include <algorithm>
 #include <array>
@@ -19,32 +16,13 @@ namespace {
 constexpr std::array<std::string_view, 7> columns{
     "name", "section_mm2", "resistance_ohm_per_km", "temperature_c", "bound", "source", "basis"};
 
-/// A row of the table by column name; every column is known to be there.
-struct Row {
-    const base::CsvTable& table;
-    const base::CsvTable::Row& row;
-    std::string where;
-
-    const std::string& text(std::string_view column) const
-    {
-        const auto at = std::ranges::find(table.header, column) - table.header.begin();
-        return row.cells[static_cast<std::size_t>(at)];
-    }
-    Result<double> number(std::string_view column) const
-    {
-        const auto value = base::parseDecimal(text(column));
-        if (value && value->mantissa > 0) return base::toDouble(*value);
-        return failure("measure.table-number", where, {{"column", std::string(column)}, {"found", text(column)}});
-    }
-};
-
-Result<Conductor> conductorOf(const Row& row)
+Result<Conductor> conductorOf(const TableRow& row)
 {
-    auto section = row.number("section_mm2");
+    auto section = row.positive("section_mm2");
     if (!section) return passOn(section);
-    auto resistance = row.number("resistance_ohm_per_km");
+    auto resistance = row.positive("resistance_ohm_per_km");
     if (!resistance) return passOn(resistance);
-    auto temperature = row.number("temperature_c");
+    auto temperature = row.positive("temperature_c");
     if (!temperature) return passOn(temperature);
     const std::string& bound = row.text("bound");
     if (bound != "maximum" && bound != "nominal")
@@ -55,33 +33,27 @@ Result<Conductor> conductorOf(const Row& row)
                      bound == "maximum", row.text("source"), row.text("basis")};
 }
 
-Result<std::vector<Conductor>> shippedTable()
+Result<std::vector<Conductor>> shippedConductors()
 {
-    const auto path = base::dataFolder() / "measure" / "conductors.csv";
-    auto bytes = base::readFile(path);
+    auto bytes = shippedTable("conductors.csv");
     if (!bytes) return passOn(bytes);
-    return readConductors(*bytes, path.string());
+    return readConductors(*bytes, shippedTablePath("conductors.csv").string());
 }
 
 } // namespace
 
 Result<std::vector<Conductor>> readConductors(std::string_view bytes, const std::string& name)
 {
-    auto table = base::readCsv(bytes, name);
-    if (!table) return passOn(table);
-    for (const std::string_view column : columns)
-        if (std::ranges::find(table->header, column) == table->header.end())
-            return failure("measure.table-column", name, {{"found", std::string(column)}});
-
     std::vector<Conductor> conductors;
-    for (const auto& each : table->rows) {
-        const Row row{*table, each, fmt::format("{}:{}", name, each.line)};
+    auto read = readTable(bytes, name, columns, [&](const TableRow& row) -> Result<void> {
         auto conductor = conductorOf(row);
         if (!conductor) return passOn(conductor);
         if (std::ranges::find(conductors, conductor->name, &Conductor::name) != conductors.end())
             return failure("measure.table-twice", row.where, {{"found", conductor->name}});
         conductors.push_back(std::move(*conductor));
-    }
+        return {};
+    });
+    if (!read) return passOn(read);
     return conductors;
 }
 
@@ -100,7 +72,7 @@ Result<Conductor> conductorByName(std::string_view name, std::span<const Conduct
 
 Result<Conductor> conductorByName(std::string_view name)
 {
-    static const Result<std::vector<Conductor>> table = shippedTable();
+    static const Result<std::vector<Conductor>> table = shippedConductors();
     if (!table) return std::unexpected(table.error());
     return conductorByName(name, *table);
 }
@@ -108,6 +80,7 @@ Result<Conductor> conductorByName(std::string_view name)
 Result<double> pairResistance_ohm(const ConductorRun& run)
 {
     if (auto sound = checkAbove("length_m", run.length_m, 0); !sound) return passOn(sound);
+    if (auto sound = checkWithin("length_m", run.length_m, 0, 1e5); !sound) return passOn(sound); // 100 km: our choice
     return resistanceAtTemperature_ohm({.resistance_ohm = 2 * run.length_m / 1000 * run.conductor.resistance_ohm_per_km,
                                         .known_c = run.conductor.temperature_c,
                                         .wanted_c = run.temperature_c});

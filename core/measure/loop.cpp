@@ -29,6 +29,14 @@ double parallelOf(double a, double b) { return a * b / (a + b); }
 /// Each end grows with each part, so the ends of the whole are made of the ends of the parts.
 Span inParallel(Span a, Span b) { return {parallelOf(a.least, b.least), parallelOf(a.most, b.most)}; }
 
+constexpr double greatest_ohm = 1e9; // our choice: beyond it lies insulation, not a part
+
+Result<void> checkResistor(const char* input, double found)
+{
+    if (auto sound = checkAbove(input, found, 0); !sound) return sound;
+    return checkWithin(input, found, 0, greatest_ohm);
+}
+
 Result<void> check(const LoopWiring& w)
 {
     const auto unknown = [&](const char* found) {
@@ -40,14 +48,15 @@ Result<void> check(const LoopWiring& w)
     if (w.fireStyle && w.restClosed) return unknown("fire style, resting closed");
     if (w.resistors == 2 && !w.fireStyle && !w.restClosed) return unknown("resting open");
     if (w.resistors >= 1) {
-        if (auto sound = checkAbove("eol_ohm", w.eol_ohm, 0); !sound) return sound;
+        if (auto sound = checkResistor("eol_ohm", w.eol_ohm); !sound) return sound;
     }
     if (w.resistors == 2) {
-        if (auto sound = checkAbove("alarm_ohm", w.alarm_ohm, 0); !sound) return sound;
+        if (auto sound = checkResistor("alarm_ohm", w.alarm_ohm); !sound) return sound;
     }
     if (!(w.tolerance_pct >= 0 && w.tolerance_pct < 100))
         return outOfRange("tolerance_pct", w.tolerance_pct, "0 to below 100");
-    return checkNotNegative("cable_ohm_max", w.cable_ohm_max);
+    if (auto sound = checkNotNegative("cable_ohm_max", w.cable_ohm_max); !sound) return sound;
+    return checkWithin("cable_ohm_max", w.cable_ohm_max, 0, greatest_ohm);
 }
 
 Span resistor(const LoopWiring& w, double nominal_ohm)

@@ -48,7 +48,8 @@ struct Window {
 /// give. Between that and the meter's over-range stand bad joints and wet cable, not a clean cut.
 /// Left out: leakage across the pair (it lowers every reading), two contacts in alarm at once, the resistors'
 /// temperature.
-/// Errors: measure.out-of-range {input, found, wanted}; measure.loop-wiring {resistors, found}.
+/// Errors: measure.out-of-range {input, found, wanted} (besides what stands above, resistances over 10^9 ohm);
+/// measure.loop-wiring {resistors, found}.
 Result<Window> loopWindow(const LoopWiring& wiring, LoopState state);
 
 /// The pairs of states that no meter of that expanded uncertainty can tell apart: upper(A) + U >= lower(B) - U.

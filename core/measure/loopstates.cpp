@@ -150,4 +150,19 @@ std::optional<double> thresholdBetween_ohm(const Window& lower, const Window& up
     return *lower.upper_ohm + (*upper.lower_ohm - *lower.upper_ohm) / 2;
 }
 
+double gapBetween_ohm(const Window& lower, const Window& upper)
+{
+    if (!lower.upper_ohm || !upper.lower_ohm) return std::numeric_limits<double>::infinity();
+    return *upper.lower_ohm - *lower.upper_ohm;
+}
+
+Result<double> greatestTolerance_pct(double eol_ohm, double alarm_ohm)
+{
+    if (auto sound = checkAbove("eol_ohm", eol_ohm, 0); !sound) return passOn(sound);
+    if (auto sound = checkWithin("eol_ohm", eol_ohm, 0, 1e9); !sound) return passOn(sound);
+    if (auto sound = checkAbove("alarm_ohm", alarm_ohm, 0); !sound) return passOn(sound);
+    if (auto sound = checkWithin("alarm_ohm", alarm_ohm, 0, 1e9); !sound) return passOn(sound);
+    return 100 * alarm_ohm / (2 * eol_ohm + alarm_ohm);
+}
+
 } // namespace proofwalk::measure

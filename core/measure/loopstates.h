@@ -60,4 +60,11 @@ Result<std::vector<std::size_t>> bandsOfState(const Network& network, const Netw
 /// The middle of the gap between two windows, where a threshold has most room on both sides; nothing if they overlap.
 std::optional<double> thresholdBetween_ohm(const Window& lower, const Window& upper);
 
+/// How far the upper window begins above the end of the lower; below 0 if they overlap. Infinite if one has no such side.
+double gapBetween_ohm(const Window& lower, const Window& upper);
+
+/// The tolerance at which R1 and R1 + R2, both of it, begin to overlap: R2 / (2 R1 + R2), in percent; no cable, no meter.
+/// Errors: measure.out-of-range {input}: not above 0, or above 10^9.
+Result<double> greatestTolerance_pct(double eol_ohm, double alarm_ohm);
+
 } // namespace proofwalk::measure

@@ -127,6 +127,9 @@ private slots:
         QCOMPARE(inputOf({1, false, true, 4700, 0, 100, 0}), std::string("tolerance_pct"));
         QCOMPARE(inputOf({1, false, true, 4700, 0, nan, 0}), std::string("tolerance_pct"));
         QCOMPARE(inputOf({1, false, true, 4700, 0, 1, -0.1}), std::string("cable_ohm_max"));
+        QCOMPARE(inputOf({1, false, true, 1e308, 0, 1, 0}), std::string("eol_ohm"));
+        QCOMPARE(inputOf({2, false, true, 4700, 1e308, 1, 0}), std::string("alarm_ohm"));
+        QCOMPARE(inputOf({1, false, true, 4700, 0, 1, 1e308}), std::string("cable_ohm_max"));
         QCOMPARE(measure::statesNotToldApart(bare, -1).error().code, std::string("measure.out-of-range"));
     }
 };
