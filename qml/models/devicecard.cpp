@@ -24,7 +24,16 @@ void DeviceCard::setTag(const QString& tag)
     if (tag == m_tag) return;
     m_tag = tag;
     m_chosen = -1;
+    m_extended = false;
     setProblem({});
+    refresh();
+}
+
+void DeviceCard::setExtended(bool extended)
+{
+    if (extended == m_extended) return;
+    m_extended = extended;
+    m_chosen = -1; // a row of other stages
     refresh();
 }
 

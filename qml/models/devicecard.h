@@ -115,11 +115,14 @@ class DeviceCard : public QObject {
     Q_PROPERTY(proofwalk::models::StageList* stages READ stages CONSTANT)
     Q_PROPERTY(proofwalk::models::StepList* steps READ steps CONSTANT) ///< of the stage in hand
 
+    Q_PROPERTY(int extras READ extras NOTIFY changed) ///< steps of its sheet that may be left out
+    Q_PROPERTY(bool extended READ extended WRITE setExtended NOTIFY changed) ///< they are to be done here too
     Q_PROPERTY(int inHand READ inHand NOTIFY changed) ///< row of stages; -1 if there is nothing to do
     Q_PROPERTY(Task task READ task NOTIFY changed) ///< what the stage in hand asks of the person
     Q_PROPERTY(
         QString subject READ subject NOTIFY changed) ///< of the stage in hand, as commands name it: "GR-01", "zone 4"
     Q_PROPERTY(QStringList stepNames READ stepNames NOTIFY changed) ///< of the stage in hand
+    Q_PROPERTY(QString stepsName READ stepsName NOTIFY changed) ///< the same as one: "opened,closed"
     Q_PROPERTY(QString caution READ caution NOTIFY changed) ///< stands before the stage in hand
     Q_PROPERTY(QString pattern READ pattern NOTIFY changed) ///< Listen: how it should sound; may be empty
     Q_PROPERTY(bool possible READ possible NOTIFY changed) ///< in the present state of its areas
@@ -161,10 +164,14 @@ public:
     ProofList* proofs() { return &m_proofs; }
     StageList* stages() { return &m_stageRows; }
     StepList* steps() { return &m_steps; }
+    int extras() const { return m_extras; }
+    bool extended() const { return m_extended; }
+    void setExtended(bool extended);
     int inHand() const { return m_inHand; }
     Task task() const { return m_task; }
     QString subject() const { return m_subject; }
     QStringList stepNames() const;
+    QString stepsName() const { return stepNames().join(','); }
     QString caution() const { return m_caution; }
     QString pattern() const { return m_pattern; }
     bool possible() const { return m_possible; }
@@ -216,8 +223,8 @@ private:
     QString m_tag, m_floor, m_room, m_position, m_kind, m_title, m_stopWords, m_provedWords, m_zoneWords, m_purpose,
         m_verdictWord, m_subject, m_caution, m_pattern, m_needsWords, m_answersWords, m_doneWords, m_aheadWords,
         m_problem, m_nextTag, m_nextWords;
-    int m_verdict = 0, m_inHand = -1, m_chosen = -1, m_trialsWanted = 0, m_waiting = 0;
-    bool m_found = false, m_sheet = false, m_possible = false;
+    int m_verdict = 0, m_inHand = -1, m_chosen = -1, m_trialsWanted = 0, m_waiting = 0, m_extras = 0;
+    bool m_found = false, m_sheet = false, m_possible = false, m_extended = false;
     Task m_task = Nothing;
     ProofList m_proofs;
     StageList m_stageRows;

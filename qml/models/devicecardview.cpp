@@ -103,7 +103,7 @@ void DeviceCard::clear()
         m_verdictWord = m_subject = m_caution = m_pattern = m_needsWords = m_answersWords = m_doneWords = m_aheadWords =
             m_nextTag = m_nextWords = QString();
     m_inHand = -1;
-    m_trialsWanted = 0;
+    m_trialsWanted = m_extras = 0;
     m_task = Nothing;
     m_possible = m_sheet = false;
     m_stages.clear();
@@ -178,7 +178,9 @@ void DeviceCard::describeStages(const Snapshot& job, const walk::DeviceView& vie
         m_steps.show({});
         return;
     }
-    m_stages = walk::stagesOf(job.state(), *view.device, false);
+    m_stages = walk::stagesOf(job.state(), *view.device, m_extended);
+    m_extras = static_cast<int>(std::ranges::count_if(
+        view.device->steps, [&](const walk::StepKey& key) { return !job.scope().step(key)->step.core; }));
     const std::size_t waits = walk::stageInHand(m_stages);
     m_inHand = stage(m_chosen) != nullptr ? m_chosen : waits < m_stages.size() ? static_cast<int>(waits) : -1;
     std::vector<StageRow> rows;

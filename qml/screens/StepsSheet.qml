@@ -14,6 +14,15 @@ SheetPanel {
     signal withdrawn(int stage)
 
     title: Words.of("window.all-steps")
+    foot: Toggle {
+        objectName: "extended"
+        visible: sheet.card.extras > 0
+        width: parent ? parent.width : 0
+        text: Words.with("window.extra-steps", "count", String(sheet.card.extras))
+        second: Words.of("window.sequence-extra")
+        on: sheet.card.extended
+        onToggled: wanted => sheet.card.extended = wanted
+    }
 
     Repeater {
         model: sheet.card.stages
@@ -29,7 +38,7 @@ SheetPanel {
             required title
             required seen
 
-            width: parent.width
+            width: parent ? parent.width : 0
             mark: verdict
             second: needs !== "" && !answered ? needs : figure
             here: sheet.card.inHand === index
