@@ -23,6 +23,7 @@ FocusScope {
     WalkListPage {
         id: list
         visible: place.beside || !place.paged
+        focus: !place.paged
         width: place.full ? 328 : place.wide ? 300 : place.width
         height: place.height
     }
@@ -45,7 +46,7 @@ FocusScope {
         x: place.beside ? list.width + 1 + drawing.width : 0
         width: place.width - x
         height: place.height
-        focus: true
+        focus: place.paged
         source: Whereabouts.page === "round" ? "RoundPage.qml"
               : Whereabouts.page === "sequence" ? "SequencePage.qml"
               : Whereabouts.page === "arrival" ? "ArrivalPage.qml"
