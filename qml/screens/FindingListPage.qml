@@ -60,6 +60,7 @@ FocusScope {
             required heading
             required property int index
 
+            objectName: "finding-" + tag
             width: rows.width
             mark: verdict
             brief: cleared

@@ -202,8 +202,22 @@ void Taps::type(const QString& text)
 
 void Taps::eraseAll()
 {
-    key(Qt::Key_A, Qt::ControlModifier);
-    key(Qt::Key_Backspace);
+    if (m_by != By::touch) {
+        key(Qt::Key_A, Qt::ControlModifier);
+        key(Qt::Key_Backspace);
+        return;
+    }
+    auto* at = m_window.activeFocusItem();
+    if (at == nullptr) return;
+    QInputMethodQueryEvent asked(Qt::ImSurroundingText | Qt::ImCursorPosition);
+    QCoreApplication::sendEvent(at, &asked);
+    const int cursor = asked.value(Qt::ImCursorPosition).toInt();
+    QInputMethodEvent gone;
+    gone.setCommitString({}, -cursor, int(asked.value(Qt::ImSurroundingText).toString().size()));
+    QCoreApplication::sendEvent(at, &gone);
+    QCoreApplication::processEvents();
+    m_keys += 2;
+    m_operators += QStringLiteral(" K K");
 }
 
 bool Taps::draw(QQuickItem& item, const std::vector<QPointF>& places)

@@ -48,6 +48,7 @@ public:
     /// R: waits until it is so, and counts how long that took. False, with problem(), if it does not come to be.
     bool until(const std::function<bool()>& so, const QString& what, int most_ms = 5000);
 
+    By by() const { return m_by; }
     int taps() const { return m_taps; }
     double seconds() const;
     double response_ms() const { return m_response_ms; }
