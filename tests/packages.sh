@@ -11,7 +11,7 @@ set -eu
 build='
 g++ cmake ninja-build ccache
 libfmt-dev libsimdjson-dev libtomlplusplus-dev libcsv-dev libsqlite3-dev libssl-dev
-libboost-dev libqpdf-dev libqrencode-dev libjpeg-dev libpng-dev
+libboost-dev libqpdf-dev libqrencode-dev libjpeg-dev libpng-dev libsndfile1-dev libkissfft-dev
 qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev qt6-declarative-dev qt6-pdf-dev pkg-config
 '
 # To run it: nothing above pulls the picture plugin, the two typefaces, or what QML imports. No QML module pulls another,

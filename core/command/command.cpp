@@ -10,10 +10,11 @@
 namespace proofwalk::command {
 namespace {
 
-std::array<Command, 10> allCommands()
+std::array<Command, 11> allCommands()
 {
     return {checkCommand(), kindsCommand(),  startCommand(),  orderCommand(),  takeCommand(),
-            whereCommand(), reportCommand(), verifyCommand(), signerCommand(), workCommand()};
+            whereCommand(), reportCommand(), verifyCommand(), signerCommand(), workCommand(),
+            listenCommand()};
 }
 
 void listCommands(Face& face)

@@ -28,6 +28,7 @@ Command reportCommand();
 Command verifyCommand();
 Command signerCommand();
 Command workCommand();
+Command listenCommand();
 
 /// Runs the program by its words (without its own name). Help and the list of commands are answered here.
 Exit runWords(std::span<const std::string> arguments, std::ostream& out, std::ostream& err);
