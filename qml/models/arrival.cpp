@@ -165,6 +165,7 @@ void Arrival::refresh()
             if (!row.done && m_waiting.isEmpty()) m_waiting = row.key;
         } else kept[static_cast<std::size_t>(row.part)] |= row.done;
     }
+    m_foundKept = kept[Found];
     QStringList missing;
     for (const auto& [part, code] : {std::pair{0, "window.as-found"}, {1, "window.kit"}, {2, "window.clocks"}}) {
         if (kept[static_cast<std::size_t>(part)]) ++done;

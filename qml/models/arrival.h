@@ -34,6 +34,7 @@ class Arrival : public PROOFWALK_ROWS(ArrivalRow) {
     QML_ELEMENT
     Q_PROPERTY(QString display READ display NOTIFY changed) ///< as typed off the panel
     Q_PROPERTY(QString keptWords READ keptWords NOTIFY changed) ///< "3 of 5 kept"
+    Q_PROPERTY(bool foundKept READ foundKept NOTIFY changed) ///< how the system was found
     Q_PROPERTY(QString missingWords READ missingWords NOTIFY changed) ///< "not yet: clocks"; empty if all is kept
     Q_PROPERTY(QStringList accounts READ accounts NOTIFY changed) ///< of the plan
     Q_PROPERTY(QString waiting READ waiting NOTIFY changed) ///< the first account not on test; empty if none
@@ -49,6 +50,7 @@ public:
     explicit Arrival(QObject* parent = nullptr);
     QString display() const { return m_display; }
     QString keptWords() const { return m_keptWords; }
+    bool foundKept() const { return m_foundKept; }
     QString missingWords() const { return m_missingWords; }
     QStringList accounts() const { return m_accounts; }
     QString waiting() const { return m_waiting; }
@@ -82,6 +84,7 @@ private:
 
     QString m_display, m_keptWords, m_missingWords, m_waiting;
     QStringList m_accounts;
+    bool m_foundKept = false;
     Asking m_asking;
 };
 

@@ -309,6 +309,12 @@ void ReadingEntry::nextUnit()
     if (!m_units.empty()) setUnit((m_unit + 1) % static_cast<int>(m_units.size()));
 }
 
+void ReadingEntry::nextInstrument()
+{
+    const QStringList all = choices();
+    setInstrument(all[(all.indexOf(m_instrument) + 1) % all.size()]);
+}
+
 void ReadingEntry::inSeconds()
 {
     const auto seconds = std::ranges::find(m_units, std::string_view("s"), &base::Unit::code);

@@ -34,6 +34,7 @@ class ReadingEntry : public QObject {
     Q_PROPERTY(QStringList units READ units NOTIFY changed) ///< as written, all of the step's quantity
     Q_PROPERTY(QString unitText READ unitText NOTIFY changed)
     Q_PROPERTY(QStringList instruments READ instruments NOTIFY changed) ///< of the kit, those that measure it
+    Q_PROPERTY(QStringList choices READ choices NOTIFY changed) ///< those, and last an empty one: without any
     Q_PROPERTY(QString instrument READ instrument WRITE setInstrument NOTIFY changed) ///< empty: none
 
     // For the scale, in the unit that is chosen; NaN where there is none. What is typed, else what is recorded.
@@ -96,6 +97,7 @@ public:
     QStringList units() const;
     QString unitText() const;
     QStringList instruments() const { return m_instruments; }
+    QStringList choices() const { return m_instruments + QStringList{QString()}; }
     QString instrument() const { return m_instrument; }
     void setInstrument(const QString& name);
 
@@ -133,6 +135,7 @@ public:
     Q_INVOKABLE void end(int which); ///< 0 left, 1 right
     Q_INVOKABLE void clear();
     Q_INVOKABLE void nextUnit(); ///< the unit key
+    Q_INVOKABLE void nextInstrument(); ///< the choice after the present one, round and round
     /// A time by the stopwatch: in seconds, with one place after the point.
     Q_INVOKABLE void setSeconds(double seconds);
     Q_INVOKABLE void inSeconds(); ///< chooses the unit

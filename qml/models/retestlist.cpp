@@ -47,6 +47,20 @@ QStringList RetestList::touchable() const
     return words;
 }
 
+QList<bool> RetestList::marks() const
+{
+    QList<bool> marks;
+    for (const QString& word : touchable()) marks.push_back(m_touched.contains(word));
+    return marks;
+}
+
+void RetestList::turn(const QString& word, bool on)
+{
+    QStringList touched = touchable();
+    touched.removeIf([&](const QString& each) { return each == word ? !on : !m_touched.contains(each); });
+    setTouched(touched);
+}
+
 void RetestList::setKey(const QString& key)
 {
     if (key == m_key) return;

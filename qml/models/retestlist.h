@@ -4,6 +4,7 @@
 
 #include "qml/models/rows.h"
 
+#include <QList>
 #include <QString>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
@@ -32,6 +33,9 @@ class RetestList : public PROOFWALK_ROWS(RetestRow) {
         bool recorded READ recorded WRITE setRecorded NOTIFY asked) ///< of the last repair; `touched` is not asked
     Q_PROPERTY(QString summary READ summary NOTIFY changed) ///< "6 steps at 3 places to retest"; empty if none
     Q_PROPERTY(QStringList touchable READ touchable CONSTANT) ///< the words a repair may name
+    Q_PROPERTY(QList<bool> marks READ marks NOTIFY asked) ///< which of them were touched, in their order
+    Q_PROPERTY(
+        QString draft READ draft WRITE setDraft NOTIFY asked) ///< `touched` as one text, to keep: "terminals,device"
 
 public:
     explicit RetestList(QObject* parent = nullptr);
@@ -43,6 +47,12 @@ public:
     void setRecorded(bool recorded);
     QString summary() const { return m_summary; }
     QStringList touchable() const;
+    QList<bool> marks() const;
+    QString draft() const { return m_touched.join(','); }
+    void setDraft(const QString& draft) { setTouched(draft.split(',', Qt::SkipEmptyParts)); }
+
+    /// That this was touched or was not; any other word than the touchable ones is dropped.
+    Q_INVOKABLE void turn(const QString& word, bool on);
 
 Q_SIGNALS:
     void asked();

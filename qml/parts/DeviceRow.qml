@@ -21,7 +21,7 @@ Pressable {
     readonly property bool beneath: note !== ""
         && titleStart + extent.advanceWidth + noteExtent.advanceWidth + 10 + Theme.margin > width
 
-    name: tag === "" ? title : tag + ", " + title
+    name: Words.join("window.join.list", [tag, title])
     more: note
     focusInset: 2
     activeFocusOnTab: ListView.view === null

@@ -27,7 +27,7 @@ Pressable {
     readonly property real start: nose + (summit ? 56 : 52)
 
     name: title
-    more: second === "" || link === "" ? second + link : second + ", " + link
+    more: Words.join("window.join.list", [second, link])
     shut: !touchable
     activeFocusOnTab: touchable
     focusInset: 2

@@ -18,7 +18,7 @@ Rectangle {
     implicitHeight: Math.max(36, lineHeight + (beneath ? wayWord.height + 2 : 0) + 10)
     color: Theme.sign
     Accessible.role: Accessible.Pane
-    Accessible.name: (floor === "" ? "" : floor + ", ") + room + (way === "" ? "" : ", " + way)
+    Accessible.name: Words.join("window.join.list", [floor, room, way])
 
     Lettering {
         id: floorWord

@@ -30,7 +30,7 @@ Pressable {
     readonly property bool under: tailWidth > 0 && width - start - tailWidth - Theme.margin - 8 < 112
 
     name: title
-    more: second === "" || after === "" ? second + after : second + ", " + after
+    more: Words.join("window.join.list", [second, after])
     shut: !touchable
     activeFocusOnTab: touchable && ListView.view === null
     focusInset: 2

@@ -21,7 +21,7 @@ Rectangle {
     implicitHeight: Math.max(Theme.target, Math.max(words.height, number.height) + 18)
     color: here ? Theme.here : finished ? Theme.done : Theme.film
     Accessible.role: Accessible.Heading
-    Accessible.name: count === "" ? room : room + ", " + count
+    Accessible.name: Words.join("window.join.list", [room, count])
 
     Rectangle {
         visible: root.here && Theme.dark

@@ -53,7 +53,7 @@ FocusScope {
             Accessible.role: Accessible.EditableText
             Accessible.name: root.label
             // Qt 6.4 keeps the name of a password's field to itself, so the label is told here too.
-            Accessible.description: root.problem === "" ? root.label : root.problem + " " + root.label
+            Accessible.description: Words.join("window.join.on", [root.problem, root.label])
             Accessible.passwordEdit: true
             Accessible.editable: true
             onAccepted: root.accepted()

@@ -28,4 +28,21 @@ QString Words::with(const QString& code, const QString& place, const QString& va
     return phrase(code.toStdString(), {{place.toStdString(), value.toStdString()}});
 }
 
+QString Words::with(const QString& code, const QString& place, const QString& value, const QString& place2,
+                    const QString& value2) const
+{
+    return phrase(code.toStdString(),
+                  {{place.toStdString(), value.toStdString()}, {place2.toStdString(), value2.toStdString()}});
+}
+
+QString Words::join(const QString& code, const QStringList& words) const
+{
+    QString joined;
+    for (const QString& next : words) {
+        if (next.isEmpty()) continue;
+        joined = joined.isEmpty() ? next : with(code, QStringLiteral("one"), joined, QStringLiteral("next"), next);
+    }
+    return joined;
+}
+
 } // namespace proofwalk::parts

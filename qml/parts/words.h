@@ -6,6 +6,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 QT_BEGIN_NAMESPACE
@@ -34,6 +35,12 @@ public:
     Q_INVOKABLE QString of(const QString& code) const;
     /// With one place filled: Words.with("window.next-is", "tag", "GR-01").
     Q_INVOKABLE QString with(const QString& code, const QString& place, const QString& value) const;
+    /// With two.
+    Q_INVOKABLE QString with(const QString& code, const QString& place, const QString& value, const QString& place2,
+                             const QString& value2) const;
+    /// All that are not empty as one text: Words.join("window.join.list", [tag, title]) is "GR-01, front door". The code
+    /// names what stands between two of them: a phrase with places for "one" and "next".
+    Q_INVOKABLE QString join(const QString& code, const QStringList& words) const;
 };
 
 } // namespace proofwalk::parts

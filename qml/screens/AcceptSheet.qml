@@ -25,7 +25,7 @@ SheetPanel {
         }
     }
 
-    LeadText { width: parent.width; text: finding.tag + ": " + finding.line }
+    LeadText { width: parent.width; text: Words.join("window.join.about", [finding.tag, finding.line]) }
     BodyText { width: parent.width; text: Words.of("window.accept.caution") }
     CautionBand { visible: finding.lifeSafety; width: parent.width; text: Words.of("window.accept.life-safety") }
     TextEntry {

@@ -27,8 +27,8 @@ Pressable {
         : mark === Verdict.Retest || mark === Verdict.Running ? Theme.runC : Theme.ink2
     readonly property real start: brief ? 52 : 98
 
-    name: [tag, word, line].filter(each => each !== "").join(", ")
-    more: [second, age].filter(each => each !== "").join(", ")
+    name: Words.join("window.join.list", [tag, word, line])
+    more: Words.join("window.join.list", [second, age])
     focusInset: 2
     activeFocusOnTab: ListView.view === null
     readonly property real above: heading === "" ? 0 : group.height + (first ? 12 : 18)

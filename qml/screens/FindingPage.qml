@@ -83,7 +83,7 @@ FocusScope {
                 HeadText { width: parent.width; text: finding.line }
                 Caption {
                     width: parent.width
-                    text: [finding.title, finding.floor, finding.room, finding.dueWords].filter(word => word !== "").join(" · ")
+                    text: Words.join("window.join.beside", [finding.title, finding.floor, finding.room, finding.dueWords])
                 }
             }
             TwoRooms {
@@ -95,7 +95,7 @@ FocusScope {
             BodyText {
                 visible: finding.found && !finding.failed && finding.expected !== finding.line
                 width: parent.width
-                text: finding.step + ": " + finding.expected
+                text: Words.join("window.join.about", [finding.step, finding.expected])
             }
             CautionBand {
                 visible: finding.standing !== "" && finding.found

@@ -79,7 +79,7 @@ Item {
         anchors.right: parent.right
         y: -4
         icon: "withdraw"
-        name: Words.of("window.finding.withdraw") + ": " + root.title
+        name: Words.join("window.join.about", [Words.of("window.finding.withdraw"), root.title])
         framed: false
         colour: Theme.route
         onClicked: root.withdrawing()

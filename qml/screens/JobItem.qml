@@ -14,7 +14,7 @@ Pressable {
     required property ShelvedRooms rooms
 
     name: site
-    more: second + ", " + word
+    more: Words.join("window.join.list", [second, word])
     focusInset: 2
     implicitHeight: Math.max(104, lines.height + 24)
 

@@ -37,7 +37,7 @@ Item {
         Caption {
             visible: line.installer.ready
             width: parent.width
-            text: line.installer.firm === "" ? line.installer.name : line.installer.name + ", " + line.installer.firm
+            text: Words.join("window.join.list", [line.installer.name, line.installer.firm])
             color: Theme.ink2
         }
         ActionButton {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One floor as equal cells, none of them measured: which room it is, not where in the house.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Parts
 
@@ -15,6 +16,12 @@ Item {
         : mark === Verdict.TooClose ? Theme.undT
         : mark === Verdict.Pass ? Theme.done
         : mark === Verdict.ToDo || mark === Verdict.NotApplicable ? Theme.film : Theme.nrT
+
+    function means(room: int): bool {
+        for (let i = 0; i < at.length; ++i)
+            if (at[i] === room) return true;
+        return false;
+    }
 
     visible: rooms > 0
     implicitWidth: 76
@@ -36,7 +43,7 @@ Item {
             /// The last row may have fewer; its cells are as much wider.
             readonly property int columns: row === rows - 1 ? root.rooms - row * root.perRow : root.perRow
             readonly property int column: index - row * root.perRow
-            readonly property bool meant: root.at.indexOf(index) >= 0
+            readonly property bool meant: root.means(index)
             readonly property real wide: (root.width - 2) / columns
             readonly property real high: (root.height - 2) / rows
 

@@ -19,7 +19,7 @@ Pressable {
 
     signal taken()
 
-    name: [label, place, figure, spread, unit, limits, word].join(" ")
+    name: Words.join("window.join.on", [label, place, figure, spread, unit, limits, word])
     shut: tag === ""
     focusInset: 2
     activeFocusOnTab: false

@@ -17,7 +17,7 @@ Item {
     implicitHeight: wall ? room.implicitHeight : Math.max(60, words.height + 16)
     height: implicitHeight
     Accessible.role: Accessible.ListItem
-    Accessible.name: wall ? title + ", " + note : [tag, title, note].join(", ")
+    Accessible.name: Words.join("window.join.list", [wall ? "" : tag, title, note])
 
     RoomWall {
         id: room

@@ -15,7 +15,7 @@ Item {
     implicitHeight: column.height + 28
     height: implicitHeight
     Accessible.role: Accessible.ListItem
-    Accessible.name: severity + ": " + words + " " + where
+    Accessible.name: Words.join("window.join.about", [severity, Words.join("window.join.on", [words, where])])
 
     Column {
         id: column

@@ -23,7 +23,7 @@ Rectangle {
     implicitHeight: Math.max(back ? 60 : 96, words.height + 16 + (under ? key.height + 8 : 0))
     color: here && !back ? Theme.here : Theme.paper
     Accessible.role: Accessible.ListItem
-    Accessible.name: [subject, title, where, since].filter(word => word !== "").join(", ")
+    Accessible.name: Words.join("window.join.list", [subject, title, where, since])
 
     Icon {
         x: 12
@@ -54,7 +54,7 @@ Rectangle {
         height: row.back ? 48 : 64
         icon: row.back ? "withdraw" : ""
         text: row.back ? "" : Words.of("window.put-back-act")
-        name: (row.back ? Words.of("window.put-back-withdraw") : Words.of("window.put-back-act")) + ": " + row.title
+        name: Words.join("window.join.about", [Words.of(row.back ? "window.put-back-withdraw" : "window.put-back-act"), row.title])
         style: row.back ? ActionButton.Plain : row.here ? ActionButton.Filled : ActionButton.Edged
         busy: row.busy && !row.back
         onClicked: row.back ? row.takeOut() : row.putBack()

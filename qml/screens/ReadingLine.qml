@@ -22,7 +22,7 @@ Pressable {
 
     signal taken()
 
-    name: [subject, step, figure, limits, word, time].join(", ")
+    name: Words.join("window.join.list", [subject, step, figure, limits, word, time])
     shut: tag === ""
     focusInset: 2
     activeFocusOnTab: false

@@ -117,10 +117,7 @@ FocusScope {
             objectName: "with-what"
             text: entry.instrument !== "" ? entry.instrument : Words.of("window.no-instrument")
             second: entry.uncertaintyText
-            onClicked: {
-                const at = entry.instruments.indexOf(entry.instrument);
-                entry.instrument = at + 1 < entry.instruments.length ? entry.instruments[at + 1] : "";
-            }
+            onClicked: entry.nextInstrument()
         }
     }
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The readings: one question with its chart and the same numbers beneath, or every figure on its own scale.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -53,7 +54,7 @@ FocusScope {
         axis: loops.axis
         nominal: loops.nominal
         Accessible.role: Accessible.Graphic
-        Accessible.name: loops.question + " " + loops.answer
+        Accessible.name: Words.join("window.join.on", [loops.question, loops.answer])
     }
 
     ListColumn {

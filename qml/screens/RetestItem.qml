@@ -13,7 +13,7 @@ Item {
 
     implicitHeight: Math.max(32, Math.max(plate.height, words.height) + 10)
     Accessible.role: Accessible.StaticText
-    Accessible.name: [tag, step, why].join(", ")
+    Accessible.name: Words.join("window.join.list", [tag, step, why])
 
     VerdictMark { y: 6; width: 18; height: 18; mark: root.mark }
     FigureText {

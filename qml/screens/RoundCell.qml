@@ -22,8 +22,8 @@ Pressable {
     property bool roomy: false ///< with its label
     readonly property real wantedHeight: roomy ? labelWord.y + labelWord.implicitHeight + 28 : 52
 
-    name: number + " " + label
-    more: figure !== "" ? figure + ", " + verdictWord : verdictWord
+    name: Words.join("window.join.on", [number, label])
+    more: Words.join("window.join.list", [figure, verdictWord])
     focusInset: 3
     takesFocus: false
     activeFocusOnTab: false

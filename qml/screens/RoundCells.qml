@@ -29,6 +29,8 @@ FocusScope {
         for (let i = 0; i < all.count; ++i) most = Math.max(most, Math.ceil((all.itemAt(i) as RoundCell).wantedHeight));
         tallest = most;
     }
+    // Qt 6.4 describes callLater to qmllint as something that may be no method.
+    function measureLater() { Qt.callLater(measure); } // qmllint disable type
     function follow() {
         const row = Math.floor(Math.max(0, cells.current) / columns);
         if (row < firstRow) firstRow = row;
@@ -43,7 +45,7 @@ FocusScope {
     activeFocusOnTab: true
     Accessible.role: Accessible.Table
     Accessible.name: Words.with("window.round-grid", "title", cells.title)
-    Accessible.description: cells.number + " " + cells.label
+    Accessible.description: Words.join("window.join.on", [cells.number, cells.label])
     Accessible.focusable: true
 
     Connections {
@@ -79,7 +81,7 @@ FocusScope {
                 width: Math.round((sight.width - 1) / grid.columns)
                 height: grid.cellHeight
                 roomy: grid.roomy
-                onWantedHeightChanged: Qt.callLater(grid.measure)
+                onWantedHeightChanged: grid.measureLater()
                 current: index === grid.cells.current
                 onClicked: grid.cells.current = index
             }
@@ -97,7 +99,7 @@ FocusScope {
         anchors { top: sight.bottom; topMargin: 6 }
         width: parent.width
         text: grid.above > 0 && grid.below > 0
-              ? Words.of("window.round-more-both").replace("{above}", grid.above).replace("{below}", grid.below)
+              ? Words.with("window.round-more-both", "above", grid.above, "below", grid.below)
               : grid.above > 0 ? Words.with("window.round-more-above", "count", grid.above)
                                : Words.with("window.round-more-below", "count", grid.below)
     }

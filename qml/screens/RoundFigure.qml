@@ -29,7 +29,7 @@ Rectangle {
         x: Theme.margin
         y: 4
         width: Math.min(Math.ceil(implicitWidth), limits.visible ? parent.width - x - 12 - limits.width - verdict.width - 24 : parent.width - x - verdict.width - 24)
-        text: band.number + " " + band.label
+        text: Words.join("window.join.on", [band.number, band.label])
         font.bold: true
     }
     Caption {
@@ -97,7 +97,7 @@ Rectangle {
         uncertainty: band.entry.uncertainty
         mark: band.entry.verdict
         Accessible.role: Accessible.Graphic
-        Accessible.name: [band.entry.valueText, band.entry.unitText, band.entry.limitsText, band.entry.verdictWord].filter(word => word !== "").join(", ")
+        Accessible.name: Words.join("window.join.list", [band.entry.valueText, band.entry.unitText, band.entry.limitsText, band.entry.verdictWord])
     }
     Column {
         id: below

@@ -27,7 +27,7 @@ SheetPanel {
         spacing: Theme.gap
 
         Repeater {
-            model: sheet.entry.instruments.concat([""])
+            model: sheet.entry.choices
 
             ChoiceKey {
                 required property string modelData

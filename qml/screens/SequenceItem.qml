@@ -66,7 +66,7 @@ Item {
         visible: !item.here
         activeFocusOnTab: false // the strip is one stop; the arrows go from step to step
         name: item.act
-        more: [item.figure, item.expect].filter(word => word !== "").join(", ")
+        more: Words.join("window.join.list", [item.figure, item.expect])
         focusInset: 2
         onClicked: item.taken()
     }
@@ -100,7 +100,7 @@ Item {
         Caption {
             visible: text !== "" && !item.brief
             width: parent.width
-            text: [item.core ? "" : Words.of("window.sequence-extra"), item.expect].filter(word => word !== "").join(": ")
+            text: Words.join("window.join.about", [item.core ? "" : Words.of("window.sequence-extra"), item.expect])
             Accessible.ignored: true
         }
     }

@@ -41,7 +41,7 @@ Column {
         upper: time.entry.upper
         full: time.entry.corridor
         Accessible.role: Accessible.Graphic
-        Accessible.name: [time.watch.figure, time.entry.unitText, time.entry.limitsText].join(" ")
+        Accessible.name: Words.join("window.join.on", [time.watch.figure, time.entry.unitText, time.entry.limitsText])
     }
     Item {
         visible: !isNaN(time.entry.lower) || !isNaN(time.entry.upper)

@@ -93,7 +93,7 @@ FocusScope {
                         width: parent.width
                         focusInset: 2
                         name: job.site
-                        more: job.count + ", " + job.findings + ", " + job.where
+                        more: Words.join("window.join.list", [job.count, job.findings, job.where])
                         shut: job.missing
                         implicitHeight: 124 + Math.max(bigLines.height, bigCounts.height) + 12
                         onClicked: door.open(job.file)

@@ -64,7 +64,7 @@ FocusScope {
         Caption {
             width: parent.width
             visible: text !== "" && page.height >= 320
-            text: isNaN(entry.lower) && isNaN(entry.upper) ? "" : entry.limitsText + " " + entry.unitText
+            text: isNaN(entry.lower) && isNaN(entry.upper) ? "" : Words.join("window.join.on", [entry.limitsText, entry.unitText])
             color: Theme.ink
         }
     }
@@ -114,7 +114,7 @@ FocusScope {
                 objectName: "figure"
                 width: parent.width
                 horizontalAlignment: Text.AlignHCenter
-                text: watch.figure + " " + entry.unitText
+                text: Words.join("window.join.on", [watch.figure, entry.unitText])
                 font.pixelSize: Math.max(Theme.figure, Math.min(80, corridor.inside.height * 0.46, corridor.inside.width * 0.3))
                 wrapMode: Text.NoWrap
             }
@@ -137,7 +137,7 @@ FocusScope {
         spacing: 8
 
         VerdictMark { width: 24; height: 24; mark: entry.verdict }
-        LeadText { text: entry.valueText + " " + entry.unitText + ", " + entry.verdictWord; wrapMode: Text.NoWrap }
+        LeadText { text: Words.join("window.join.list", [Words.join("window.join.on", [entry.valueText, entry.unitText]), entry.verdictWord]); wrapMode: Text.NoWrap }
     }
 
     NumberPad {

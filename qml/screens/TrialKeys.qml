@@ -13,7 +13,7 @@ Column {
 
     TrialCount {
         id: counted
-        of: trials.card.tag + "/" + trials.card.stepNames.join(",")
+        of: trials.card.tag + "/" + trials.card.stepsName
         wanted: trials.card.trialsWanted
         onComplete: (hits, tries) => trials.card.trials(hits, tries)
     }

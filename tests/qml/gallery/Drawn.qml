@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Everything that is drawn and not laid out: marks, scales, corridors, the building and a room of it.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Parts
 

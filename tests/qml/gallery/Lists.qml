@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Rows: devices by rooms, rows of two lines.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Parts
 
@@ -33,7 +34,7 @@ Rectangle {
         }
         Repeater {
             model: rooms
-            Loader {
+            Item {
                 id: row
                 required property bool wall
                 required property string tag
@@ -43,15 +44,9 @@ Rectangle {
                 required property bool here
                 required property bool finished
                 width: all.width
-                sourceComponent: wall ? wallRow : deviceRow
-                Component {
-                    id: wallRow
-                    RoomWall { room: row.title; count: row.note; here: row.here; finished: row.finished }
-                }
-                Component {
-                    id: deviceRow
-                    DeviceRow { tag: row.tag; title: row.title; note: row.note; mark: row.mark; here: row.here }
-                }
+                height: wall ? wallRow.implicitHeight : deviceRow.implicitHeight
+                RoomWall { id: wallRow; visible: row.wall; width: parent.width; room: row.title; count: row.note; here: row.here; finished: row.finished }
+                DeviceRow { id: deviceRow; visible: !row.wall; width: parent.width; tag: row.tag; title: row.title; note: row.note; mark: row.mark; here: row.here }
             }
         }
         RowRule { width: parent.width; heavy: true }
