@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // A list for the keyboard too: Tab comes to it as a whole, the arrows go from row to row, Return takes the row.
 import QtQuick
 import Proofwalk.Parts
@@ -17,12 +15,6 @@ ListView {
     boundsBehavior: Flickable.StopAtBounds
     clip: true
     keyNavigationEnabled: true
-    highlight: Rectangle {
-        z: 5
-        visible: Keyboard.inUse && root.activeFocus
-        color: "transparent"
-        border { width: 2; color: Theme.route }
-    }
     highlightMoveDuration: 0
     highlightResizeDuration: 0
     Accessible.role: Accessible.List
@@ -43,5 +35,16 @@ ListView {
         event.accepted = true;
     }
 
+    // Not as "highlight": in Qt 6.4 that cannot be bound.
+    Rectangle {
+        z: 5
+        visible: Keyboard.inUse && root.activeFocus && root.currentItem !== null
+        x: root.currentItem ? root.currentItem.x : 0
+        y: root.currentItem ? root.currentItem.y : 0
+        width: root.currentItem ? root.currentItem.width : 0
+        height: root.currentItem ? root.currentItem.height : 0
+        color: "transparent"
+        border { width: 2; color: Theme.route }
+    }
     ScrollMark { page: root }
 }

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // Before anything is touched: how the system was found, what is measured with, the clocks; then the accounts are put on
 // test.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -117,176 +116,175 @@ FocusScope {
             width: parent.width
             tall: true
             icon: "on-test"
-            style: arrival.missingWords.indexOf(Words.of("window.as-found.short")) >= 0 ? ActionButton.Shut : ActionButton.Filled
+            style: arrival.foundKept ? ActionButton.Filled : ActionButton.Shut
             text: Words.of("window.put-on-test")
             second: arrival.missingWords
             onClicked: page.open("test")
         }
     }
 
-    Loader {
-        anchors.fill: parent
-        z: 10
-        active: page.sheet !== ""
-        sourceComponent: page.sheet === "found" ? found : page.sheet === "kit" ? kit : page.sheet === "clock" ? clock
-                       : page.sheet === "test" ? test : withdraw
+    Made {
+        of: page.sheet === "found" ? found
+          : page.sheet === "kit" ? kit
+          : page.sheet === "clock" ? clock
+          : page.sheet === "test" ? test
+          : page.sheet !== "" ? withdraw : null
+    }
+    Component {
+        id: found
 
-        Component {
-            id: found
+        SheetPanel {
+            title: Words.of("window.as-found")
+            onDismissed: page.close()
 
-            SheetPanel {
-                title: Words.of("window.as-found")
-                onDismissed: page.close()
-
-                ArrivalEntry { id: shownWords; draft: "display"; label: Words.of("window.as-found.display"); multiline: true }
-                ArrivalEntry { id: words; draft: "words"; label: Words.of("window.as-found.words"); placeholder: Words.of("window.as-found.example"); multiline: true }
-                foot: [
-                    ProblemLine { width: parent.width; text: arrival.problem },
-                    ActionButton {
-                        objectName: "keep"
-                        width: parent.width
-                        tall: true
-                        style: words.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
-                        second: words.text.trim() === "" ? Words.of("window.words-first") : ""
-                        busy: arrival.busy
-                        text: Words.of("window.as-found.keep")
-                        onClicked: arrival.found(words.text, shownWords.text)
-                    }
-                ]
-            }
-        }
-        Component {
-            id: kit
-
-            SheetPanel {
-                id: kitSheet
-
-                property string quantity: Whereabouts.draft("arrival/quantity") !== "" ? Whereabouts.draft("arrival/quantity") : "resistance"
-
-                title: Words.of("window.kit")
-                onDismissed: page.close()
-
-                ArrivalEntry { id: name; draft: "name"; label: Words.of("window.kit.name"); placeholder: Words.of("window.kit.example") }
-                Caption { width: parent.width; text: Words.of("window.kit.measures") }
-                Flow {
+            ArrivalEntry { id: shownWords; draft: "display"; label: Words.of("window.as-found.display"); multiline: true }
+            ArrivalEntry { id: words; draft: "words"; label: Words.of("window.as-found.words"); placeholder: Words.of("window.as-found.example"); multiline: true }
+            foot: [
+                ProblemLine { width: parent.width; text: arrival.problem },
+                ActionButton {
+                    objectName: "keep"
                     width: parent.width
-                    spacing: 8
+                    tall: true
+                    style: words.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
+                    second: words.text.trim() === "" ? Words.of("window.words-first") : ""
+                    busy: arrival.busy
+                    text: Words.of("window.as-found.keep")
+                    onClicked: arrival.found(words.text, shownWords.text)
+                }
+            ]
+        }
+    }
+    Component {
+        id: kit
 
-                    Repeater {
-                        model: arrival.quantities
+        SheetPanel {
+            id: kitSheet
 
-                        ChoiceKey {
-                            required property string modelData
-                            objectName: "quantity-" + modelData
-                            text: arrival.quantityWord(modelData)
-                            chosen: kitSheet.quantity === modelData
-                            onClicked: { kitSheet.quantity = modelData; Whereabouts.setDraft("arrival/quantity", modelData); }
-                        }
+            property string quantity: Whereabouts.draft("arrival/quantity") !== "" ? Whereabouts.draft("arrival/quantity") : "resistance"
+
+            title: Words.of("window.kit")
+            onDismissed: page.close()
+
+            ArrivalEntry { id: name; draft: "name"; label: Words.of("window.kit.name"); placeholder: Words.of("window.kit.example") }
+            Caption { width: parent.width; text: Words.of("window.kit.measures") }
+            Flow {
+                width: parent.width
+                spacing: 8
+
+                Repeater {
+                    model: arrival.quantities
+
+                    ChoiceKey {
+                        required property string modelData
+                        objectName: "quantity-" + modelData
+                        text: arrival.quantityWord(modelData)
+                        chosen: kitSheet.quantity === modelData
+                        onClicked: { kitSheet.quantity = modelData; Whereabouts.setDraft("arrival/quantity", modelData); }
                     }
                 }
-                ArrivalEntry { id: percent; draft: "percent"; label: Words.of("window.kit.percent"); hints: Qt.ImhFormattedNumbersOnly }
-                ArrivalEntry { id: digits; draft: "digits"; label: Words.of("window.kit.digits"); hints: Qt.ImhDigitsOnly }
-                ArrivalEntry { id: fixed; draft: "fixed"; label: Words.with("window.kit.fixed", "unit", arrival.quantityUnit(kitSheet.quantity)); hints: Qt.ImhFormattedNumbersOnly }
-                ArrivalEntry { id: day; draft: "calibrated"; label: Words.of("window.kit.calibrated") }
-                foot: [
-                    ProblemLine { width: parent.width; text: arrival.problem },
-                    ActionButton {
-                        objectName: "keep"
-                        width: parent.width
-                        tall: true
-                        style: name.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
-                        second: name.text.trim() === "" ? Words.of("window.name-first") : ""
-                        busy: arrival.busy
-                        text: Words.of("window.kit.keep")
-                        onClicked: arrival.addInstrument(name.text, kitSheet.quantity, percent.text, digits.text, fixed.text, day.text)
-                    }
-                ]
             }
-        }
-        Component {
-            id: clock
-
-            SheetPanel {
-                id: clockSheet
-
-                property string of: Whereabouts.draft("arrival/clock") !== "" ? Whereabouts.draft("arrival/clock") : "panel"
-
-                title: Words.of("window.clocks")
-                onDismissed: page.close()
-
-                Flow {
+            ArrivalEntry { id: percent; draft: "percent"; label: Words.of("window.kit.percent"); hints: Qt.ImhFormattedNumbersOnly }
+            ArrivalEntry { id: digits; draft: "digits"; label: Words.of("window.kit.digits"); hints: Qt.ImhDigitsOnly }
+            ArrivalEntry { id: fixed; draft: "fixed"; label: Words.with("window.kit.fixed", "unit", arrival.quantityUnit(kitSheet.quantity)); hints: Qt.ImhFormattedNumbersOnly }
+            ArrivalEntry { id: day; draft: "calibrated"; label: Words.of("window.kit.calibrated") }
+            foot: [
+                ProblemLine { width: parent.width; text: arrival.problem },
+                ActionButton {
+                    objectName: "keep"
                     width: parent.width
-                    spacing: 8
+                    tall: true
+                    style: name.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
+                    second: name.text.trim() === "" ? Words.of("window.name-first") : ""
+                    busy: arrival.busy
+                    text: Words.of("window.kit.keep")
+                    onClicked: arrival.addInstrument(name.text, kitSheet.quantity, percent.text, digits.text, fixed.text, day.text)
+                }
+            ]
+        }
+    }
+    Component {
+        id: clock
 
-                    Repeater {
-                        model: ["panel", "station"]
+        SheetPanel {
+            id: clockSheet
 
-                        ChoiceKey {
-                            required property string modelData
-                            objectName: "clock-" + modelData
-                            text: Words.of("window.clock-of." + modelData)
-                            chosen: clockSheet.of === modelData
-                            onClicked: { clockSheet.of = modelData; Whereabouts.setDraft("arrival/clock", modelData); }
-                        }
+            property string of: Whereabouts.draft("arrival/clock") !== "" ? Whereabouts.draft("arrival/clock") : "panel"
+
+            title: Words.of("window.clocks")
+            onDismissed: page.close()
+
+            Flow {
+                width: parent.width
+                spacing: 8
+
+                Repeater {
+                    model: ["panel", "station"]
+
+                    ChoiceKey {
+                        required property string modelData
+                        objectName: "clock-" + modelData
+                        text: Words.of("window.clock-of." + modelData)
+                        chosen: clockSheet.of === modelData
+                        onClicked: { clockSheet.of = modelData; Whereabouts.setDraft("arrival/clock", modelData); }
                     }
                 }
-                ArrivalEntry { id: offset; draft: "offset"; label: Words.of("window.clock-offset"); hints: Qt.ImhFormattedNumbersOnly }
-                ArrivalEntry { id: give; draft: "uncertainty"; label: Words.of("window.clock-uncertainty"); hints: Qt.ImhFormattedNumbersOnly }
-                foot: [
-                    ProblemLine { width: parent.width; text: arrival.problem },
-                    ActionButton {
-                        objectName: "keep"
-                        width: parent.width
-                        tall: true
-                        style: offset.text.trim() === "" || give.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
-                        second: offset.text.trim() === "" || give.text.trim() === "" ? Words.of("window.words-first") : ""
-                        busy: arrival.busy
-                        text: Words.of("window.clock-keep")
-                        onClicked: arrival.clock(clockSheet.of, offset.text, give.text)
-                    }
-                ]
             }
+            ArrivalEntry { id: offset; draft: "offset"; label: Words.of("window.clock-offset"); hints: Qt.ImhFormattedNumbersOnly }
+            ArrivalEntry { id: give; draft: "uncertainty"; label: Words.of("window.clock-uncertainty"); hints: Qt.ImhFormattedNumbersOnly }
+            foot: [
+                ProblemLine { width: parent.width; text: arrival.problem },
+                ActionButton {
+                    objectName: "keep"
+                    width: parent.width
+                    tall: true
+                    style: offset.text.trim() === "" || give.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
+                    second: offset.text.trim() === "" || give.text.trim() === "" ? Words.of("window.words-first") : ""
+                    busy: arrival.busy
+                    text: Words.of("window.clock-keep")
+                    onClicked: arrival.clock(clockSheet.of, offset.text, give.text)
+                }
+            ]
         }
-        Component {
-            id: test
+    }
+    Component {
+        id: test
 
-            SheetPanel {
-                title: Words.of("window.put-on-test")
-                onDismissed: page.close()
+        SheetPanel {
+            title: Words.of("window.put-on-test")
+            onDismissed: page.close()
 
-                LeadText { width: parent.width; text: Words.with("window.account", "account", arrival.waiting) }
-                BodyText { width: parent.width; text: Words.of("window.put-on-test.first") }
-                ArrivalEntry { id: told; draft: "told"; label: Words.of("window.put-on-test.told"); placeholder: Words.of("window.put-on-test.example") }
-                ArrivalEntry { id: reference; draft: "reference"; label: Words.of("window.put-on-test.reference") }
-                ArrivalEntry { id: until; draft: "until"; label: Words.of("window.put-on-test.until"); hints: Qt.ImhTime }
-                foot: [
-                    ProblemLine { width: parent.width; text: arrival.problem },
-                    ActionButton {
-                        objectName: "keep"
-                        width: parent.width
-                        tall: true
-                        icon: "on-test"
-                        style: told.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
-                        second: told.text.trim() === "" ? Words.of("window.told-first") : ""
-                        busy: arrival.busy
-                        text: Words.of("window.put-on-test")
-                        onClicked: arrival.onTest(arrival.waiting, told.text, reference.text, until.text)
-                    }
-                ]
-            }
+            LeadText { width: parent.width; text: Words.with("window.account", "account", arrival.waiting) }
+            BodyText { width: parent.width; text: Words.of("window.put-on-test.first") }
+            ArrivalEntry { id: told; draft: "told"; label: Words.of("window.put-on-test.told"); placeholder: Words.of("window.put-on-test.example") }
+            ArrivalEntry { id: reference; draft: "reference"; label: Words.of("window.put-on-test.reference") }
+            ArrivalEntry { id: until; draft: "until"; label: Words.of("window.put-on-test.until"); hints: Qt.ImhTime }
+            foot: [
+                ProblemLine { width: parent.width; text: arrival.problem },
+                ActionButton {
+                    objectName: "keep"
+                    width: parent.width
+                    tall: true
+                    icon: "on-test"
+                    style: told.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
+                    second: told.text.trim() === "" ? Words.of("window.told-first") : ""
+                    busy: arrival.busy
+                    text: Words.of("window.put-on-test")
+                    onClicked: arrival.onTest(arrival.waiting, told.text, reference.text, until.text)
+                }
+            ]
         }
-        Component {
-            id: withdraw
+    }
+    Component {
+        id: withdraw
 
-            ReasonSheet {
-                title: Words.of("window.arrival-withdraw")
-                act: Words.of("window.reason-act.withdraw")
-                mark: Verdict.ToDo
-                draft: "arrival/withdraw"
-                problem: arrival.problem
-                onGiven: words => arrival.withdraw(page.event, words)
-                onDismissed: page.close()
-            }
+        ReasonSheet {
+            title: Words.of("window.arrival-withdraw")
+            act: Words.of("window.reason-act.withdraw")
+            mark: Verdict.ToDo
+            draft: "arrival/withdraw"
+            problem: arrival.problem
+            onGiven: words => arrival.withdraw(page.event, words)
+            onDismissed: page.close()
         }
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // The building cut open, the room in hand from above, and what the marks mean: beside list and card in a full window.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts

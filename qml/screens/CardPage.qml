@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // One device: where it is, what the plan promises of it, what to do now, and the verdict lowest, under the thumb.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -93,31 +92,32 @@ FocusScope {
         onWantsList: Whereabouts.go(Whereabouts.Walk, "", page.tag)
     }
 
-    Loader {
+    Item {
         anchors { top: heading.bottom; bottom: parent.bottom; left: parent.left; right: parent.right }
-        active: page.measuring || page.timing
         z: 2
-        sourceComponent: page.measuring ? reading : watch
 
-        Component {
-            id: reading
+        Made { of: page.measuring ? reading : page.timing ? watch : null }
+    }
+    Component {
+        id: reading
 
-            ReadingPanel {
-                card: device
-                onWantsFault: sheets.fault()
-                onWantsMore: sheets.showMore()
-                onRecorded: page.moveOn()
-            }
+        ReadingPanel {
+            anchors.fill: parent
+            card: device
+            onWantsFault: sheets.fault()
+            onWantsMore: sheets.showMore()
+            onRecorded: page.moveOn()
         }
-        Component {
-            id: watch
+    }
+    Component {
+        id: watch
 
-            StopwatchPage {
-                subject: device.subject
-                step: device.stepNames.length > 0 ? device.stepNames[0] : ""
-                onWantsFault: sheets.fault()
-                onDone: page.moveOn()
-            }
+        StopwatchPage {
+            anchors.fill: parent
+            subject: device.subject
+            step: device.stepNames.length > 0 ? device.stepNames[0] : ""
+            onWantsFault: sheets.fault()
+            onDone: page.moveOn()
         }
     }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // What rises over the card: a reason, what is not as planned, all steps, what is rarer.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -12,20 +11,18 @@ Item {
     required property DeviceCard card
     property bool listing: false
 
-    function ask(what: string) { shown.what = what; shown.stage = -1; shown.sourceComponent = reason; }
-    function withdraw(stage: int) { shown.what = "withdraw"; shown.stage = stage; shown.sourceComponent = reason; }
-    function fault() { shown.sourceComponent = faulty; }
-    function showMore() { shown.sourceComponent = more; }
-    function showSteps() { shown.sourceComponent = all; }
-    function close() { shown.sourceComponent = null; }
+    function ask(what: string) { shown.what = what; shown.stage = -1; shown.of = reason; }
+    function withdraw(stage: int) { shown.what = "withdraw"; shown.stage = stage; shown.of = reason; }
+    function fault() { shown.of = faulty; }
+    function showMore() { shown.of = more; }
+    function showSteps() { shown.of = all; }
+    function close() { shown.of = null; }
 
-    Loader {
+    Made {
         id: shown
 
         property string what
         property int stage: -1
-
-        anchors.fill: parent
     }
 
     Component {

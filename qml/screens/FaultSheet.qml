@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // Not as planned: filled in with what failed and what was expected; the person says what was seen instead, how bad it
 // is, by when, and adds a photograph and words. Kept, it is an answer, a finding and a photograph.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -30,7 +29,7 @@ SheetPanel {
 
             Caption {
                 width: parent.width
-                text: [fault.title, fault.floor, fault.room].filter(word => word !== "").join(" · ")
+                text: Words.join("window.join.beside", [fault.title, fault.floor, fault.room])
             }
             Row {
                 width: parent.width
@@ -60,6 +59,7 @@ SheetPanel {
 
         Caption { width: parent.width; text: Words.of("window.fault.which") }
         Flow {
+            id: choices
             width: parent.width
             spacing: Theme.gap
 
@@ -71,7 +71,7 @@ SheetPanel {
                     required property string modelData
 
                     objectName: "failed-" + modelData
-                    width: Math.min(implicitWidth, (parent as Item).width)
+                    width: Math.min(implicitWidth, choices.width)
                     text: modelData
                     chosen: fault.chosen === index
                     onClicked: fault.chosen = index
@@ -148,7 +148,7 @@ SheetPanel {
                 icon: "photograph"
                 stacked: true
                 text: Words.of(fault.photograph === "" ? "window.photograph.choose" : "window.photograph.another")
-                onClicked: picker.active = true
+                onClicked: picker.wanted = true
             }
         }
         TextEntry {
@@ -164,21 +164,26 @@ SheetPanel {
     }
 
     // Over the sheet, while a picture is chosen.
-    Loader {
+    Made {
         id: picker
+
+        property bool wanted: false
+
         parent: sheet
-        anchors.fill: parent
-        z: 200
-        active: false
-        sourceComponent: SheetPanel {
+        of: wanted ? pictures : null
+    }
+    Component {
+        id: pictures
+
+        SheetPanel {
             title: Words.of("window.pictures.title")
-            onDismissed: picker.active = false
+            onDismissed: picker.wanted = false
 
             FolderPicker {
                 width: parent.width
                 onChosen: path => {
                     fault.photograph = path;
-                    picker.active = false;
+                    picker.wanted = false;
                 }
             }
         }

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // What rises over a finding's page: a repair, a description, an acceptance, a photograph, a withdrawal.
+pragma ComponentBehavior: Bound
 import QtQuick
-import Proofwalk.Models
+import Proofwalk.Parts
 
 Item {
     id: sheets
@@ -13,13 +12,12 @@ Item {
 
     signal closed()
 
-    Loader {
-        anchors.fill: parent
-        sourceComponent: sheets.what === "repair" ? repair
-                       : sheets.what === "describe" ? describe
-                       : sheets.what === "accept" ? accept
-                       : sheets.what === "photograph" ? photograph
-                       : sheets.what === "withdraw" ? withdraw : null
+    Made {
+        of: sheets.what === "repair" ? repair
+          : sheets.what === "describe" ? describe
+          : sheets.what === "accept" ? accept
+          : sheets.what === "photograph" ? photograph
+          : sheets.what === "withdraw" ? withdraw : null
     }
 
     Component { id: repair; RepairSheet { key: sheets.key; onDone: sheets.closed(); onDismissed: sheets.closed() } }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // Findings: their list, and the page of one with its history. Narrow windows show one of both.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -28,16 +27,22 @@ FocusScope {
         height: place.height
         focus: !place.paged
     }
-    Loader {
+    FocusScope {
         id: page
         objectName: "page"
-        active: place.paged
-        visible: active
+        visible: place.paged
         x: place.wide ? list.width + 2 : 0
         width: place.width - x
         height: place.height
         focus: place.paged
-        sourceComponent: FindingPage {
+
+        Made { of: place.paged ? one : null }
+    }
+    Component {
+        id: one
+
+        FindingPage {
+            anchors.fill: parent
             key: place.finding
             returnable: !place.wide
             onLeave: place.toList()
@@ -61,12 +66,12 @@ FocusScope {
     Rectangle { visible: place.wide; x: list.width; width: 2; height: place.height; color: Theme.ink }
 
     // The page's own sheets; which of them is up is kept, so that a program that was killed opens on it again.
-    Loader {
+    Made { of: place.paged && Whereabouts.page !== "finding" ? sheet : null }
+    Component {
         id: sheet
-        objectName: "sheet"
-        anchors.fill: parent
-        active: place.paged && Whereabouts.page !== "finding"
-        sourceComponent: FindingSheets {
+
+        FindingSheets {
+            anchors.fill: parent
             what: Whereabouts.page
             key: place.finding
             onClosed: Whereabouts.go(Whereabouts.Findings, "finding", Whereabouts.subject)

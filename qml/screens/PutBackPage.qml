@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // What was done for the time of the work, until every bit of it is back.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -11,7 +10,6 @@ FocusScope {
 
     property bool adding: Whereabouts.draft("put-back/open") !== ""
     property string withdrawing
-    readonly property bool covered: adding || withdrawing !== ""
 
     PutBackList {
         id: list
@@ -78,72 +76,66 @@ FocusScope {
         }
     }
 
-    Loader {
-        anchors.fill: parent
-        z: 10
-        active: page.covered
-        sourceComponent: page.adding ? entry : takeOut
+    Made { of: page.adding ? entry : page.withdrawing !== "" ? takeOut : null }
+    Component {
+        id: entry
 
-        Component {
-            id: entry
+        SheetPanel {
+            title: Words.of("window.put-back-add.title")
+            onDismissed: page.close()
 
-            SheetPanel {
-                title: Words.of("window.put-back-add.title")
-                onDismissed: page.close()
-
-                TextEntry {
-                    id: what
-                    objectName: "what"
-                    width: parent.width
-                    label: Words.of("window.put-back-what")
-                    placeholder: Words.of("window.put-back-what.example")
-                    text: Whereabouts.draft("put-back/what")
-                    onEdited: text => Whereabouts.setDraft("put-back/what", text)
-                }
-                TextEntry {
-                    id: tag
-                    objectName: "tag"
-                    width: parent.width
-                    label: Words.of("window.put-back-tag")
-                    text: Whereabouts.draft("put-back/tag")
-                    onEdited: text => Whereabouts.setDraft("put-back/tag", text)
-                }
-                TextEntry {
-                    id: where
-                    objectName: "where"
-                    width: parent.width
-                    label: Words.of("window.put-back-where")
-                    placeholder: Words.of("window.put-back-where.example")
-                    text: Whereabouts.draft("put-back/where")
-                    onEdited: text => Whereabouts.setDraft("put-back/where", text)
-                }
-                foot: [
-                    ProblemLine { width: parent.width; text: list.problem },
-                    ActionButton {
-                        objectName: "keep"
-                        width: parent.width
-                        tall: true
-                        style: what.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
-                        busy: list.busy
-                        text: Words.of("window.put-back-keep")
-                        second: what.text.trim() === "" ? Words.of("window.put-back-what-first") : ""
-                        onClicked: list.add(what.text, tag.text, where.text)
-                    }
-                ]
+            TextEntry {
+                id: what
+                objectName: "what"
+                width: parent.width
+                label: Words.of("window.put-back-what")
+                placeholder: Words.of("window.put-back-what.example")
+                text: Whereabouts.draft("put-back/what")
+                onEdited: text => Whereabouts.setDraft("put-back/what", text)
             }
+            TextEntry {
+                id: tag
+                objectName: "tag"
+                width: parent.width
+                label: Words.of("window.put-back-tag")
+                text: Whereabouts.draft("put-back/tag")
+                onEdited: text => Whereabouts.setDraft("put-back/tag", text)
+            }
+            TextEntry {
+                id: where
+                objectName: "where"
+                width: parent.width
+                label: Words.of("window.put-back-where")
+                placeholder: Words.of("window.put-back-where.example")
+                text: Whereabouts.draft("put-back/where")
+                onEdited: text => Whereabouts.setDraft("put-back/where", text)
+            }
+            foot: [
+                ProblemLine { width: parent.width; text: list.problem },
+                ActionButton {
+                    objectName: "keep"
+                    width: parent.width
+                    tall: true
+                    style: what.text.trim() === "" ? ActionButton.Shut : ActionButton.Filled
+                    busy: list.busy
+                    text: Words.of("window.put-back-keep")
+                    second: what.text.trim() === "" ? Words.of("window.put-back-what-first") : ""
+                    onClicked: list.add(what.text, tag.text, where.text)
+                }
+            ]
         }
-        Component {
-            id: takeOut
+    }
+    Component {
+        id: takeOut
 
-            ReasonSheet {
-                title: Words.of("window.put-back-withdraw")
-                act: Words.of("window.reason-act.withdraw")
-                mark: Verdict.ToDo
-                draft: "put-back/withdraw"
-                problem: list.problem
-                onGiven: words => list.withdraw(page.withdrawing, words)
-                onDismissed: page.withdrawing = ""
-            }
+        ReasonSheet {
+            title: Words.of("window.put-back-withdraw")
+            act: Words.of("window.reason-act.withdraw")
+            mark: Verdict.ToDo
+            draft: "put-back/withdraw"
+            problem: list.problem
+            onGiven: words => list.withdraw(page.withdrawing, words)
+            onDismissed: page.withdrawing = ""
         }
     }
 }

@@ -14,12 +14,6 @@ SheetPanel {
 
     signal done()
 
-    function turn(word: string, on: bool) {
-        const touched = retests.touchable.filter(each => each === word ? on : retests.touched.indexOf(each) >= 0);
-        retests.touched = touched;
-        Whereabouts.setDraft("repair-touched/" + key, touched.join(","));
-    }
-
     title: Words.of("window.repair.title")
 
     FindingActs {
@@ -34,7 +28,7 @@ SheetPanel {
     RetestList {
         id: retests
         key: sheet.key
-        touched: Whereabouts.draft("repair-touched/" + sheet.key).split(",").filter(word => word !== "")
+        draft: Whereabouts.draft("repair-touched/" + sheet.key)
     }
 
     Column {
@@ -42,6 +36,7 @@ SheetPanel {
 
         LeadText { width: parent.width; text: Words.of("window.repair.what") }
         Grid {
+            id: grid
             width: parent.width
             columns: width >= 300 ? 2 : 1
             columnSpacing: Theme.gap
@@ -50,13 +45,17 @@ SheetPanel {
                 model: retests.touchable
 
                 Toggle {
+                    required property int index
                     required property string modelData
 
                     objectName: "touched-" + modelData
-                    width: (parent.width - Theme.gap * ((parent as Grid).columns - 1)) / (parent as Grid).columns
+                    width: (grid.width - Theme.gap * (grid.columns - 1)) / grid.columns
                     text: Words.of("window.touched." + modelData)
-                    on: retests.touched.indexOf(modelData) >= 0
-                    onToggled: wanted => sheet.turn(modelData, wanted)
+                    on: retests.marks[index]
+                    onToggled: wanted => {
+                        retests.turn(modelData, wanted);
+                        Whereabouts.setDraft("repair-touched/" + sheet.key, retests.draft);
+                    }
                 }
             }
         }
@@ -72,6 +71,7 @@ SheetPanel {
         onEdited: text => Whereabouts.setDraft("repair-words/" + sheet.key, text)
     }
     Column {
+        id: preview
         width: parent.width
 
         LeadText { width: parent.width; text: Words.of("window.repair.preview") }
@@ -84,7 +84,7 @@ SheetPanel {
             id: rows
             objectName: "retests"
             model: retests
-            delegate: RetestItem { width: (parent as Item).width }
+            delegate: RetestItem { width: preview.width }
         }
     }
 

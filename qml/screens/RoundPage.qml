@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // A round: one reading after the other at the panel, a grid as the panel has them, the pad under the thumb; "next"
 // records and goes on. Wide, the grid stands beside what is in hand.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -82,7 +81,7 @@ FocusScope {
         Caption {
             visible: !page.broad && title.width + implicitWidth + count.width + 24 < parent.width
             anchors { left: title.right; leftMargin: 8; baseline: title.baseline }
-            text: entry.instrument !== "" ? [entry.unitText, entry.instrument].join(", ") : entry.unitText
+            text: Words.join("window.join.list", [entry.unitText, entry.instrument])
             wrapMode: Text.NoWrap
         }
         FigureText {
@@ -96,7 +95,7 @@ FocusScope {
             visible: page.broad
             anchors { top: title.bottom; topMargin: 4 }
             width: parent.width
-            text: [grid.summary, grid.fewWords].filter(word => word !== "").join(" ")
+            text: Words.join("window.join.on", [grid.summary, grid.fewWords])
         }
     }
 
@@ -247,59 +246,60 @@ FocusScope {
         }
     }
 
-    Loader {
+    Made {
         id: sheet
+
         property string which
+
         function show(what: string) { which = what; }
         function away() { which = ""; pad.forceActiveFocus(Qt.OtherFocusReason); }
 
-        anchors.fill: parent
-        z: 10
-        active: which !== ""
-        sourceComponent: which === "more" ? more : which === "no-access" ? noAccess : which === "finding" ? described : fault
+        of: which === "more" ? more
+          : which === "no-access" ? noAccess
+          : which === "finding" ? described
+          : which === "fault" ? fault : null
+    }
+    Component {
+        id: more
 
-        Component {
-            id: more
-
-            RoundMore {
-                entry: page.reading
-                title: grid.number + " " + grid.label
-                wiring: grid.wiring
-                onWantsNoAccess: sheet.show("no-access")
-                onWantsFinding: { sheet.away(); page.keepFinding(); }
-                onDismissed: sheet.away()
-            }
+        RoundMore {
+            entry: page.reading
+            title: Words.join("window.join.on", [grid.number, grid.label])
+            wiring: grid.wiring
+            onWantsNoAccess: sheet.show("no-access")
+            onWantsFinding: { sheet.away(); page.keepFinding(); }
+            onDismissed: sheet.away()
         }
-        Component {
-            id: noAccess
+    }
+    Component {
+        id: noAccess
 
-            ReasonSheet {
-                title: Words.with("window.round-no-access", "number", grid.number).replace("{label}", grid.label)
-                act: Words.of("window.reason-act.no-access")
-                draft: "no-access/" + grid.subject
-                problem: grid.problem
-                onGiven: words => { grid.noAccess(words); sheet.away(); }
-                onDismissed: sheet.away()
-            }
+        ReasonSheet {
+            title: Words.with("window.round-no-access", "number", grid.number, "label", grid.label)
+            act: Words.of("window.reason-act.no-access")
+            draft: "no-access/" + grid.subject
+            problem: grid.problem
+            onGiven: words => { grid.noAccess(words); sheet.away(); }
+            onDismissed: sheet.away()
         }
-        Component {
-            id: described
+    }
+    Component {
+        id: described
 
-            DescribeSheet {
-                key: grid.findingKey
-                onDone: sheet.away()
-                onDismissed: sheet.away()
-            }
+        DescribeSheet {
+            key: grid.findingKey
+            onDone: sheet.away()
+            onDismissed: sheet.away()
         }
-        Component {
-            id: fault
+    }
+    Component {
+        id: fault
 
-            FaultSheet {
-                subject: grid.subject
-                steps: [grid.step]
-                onDone: { sheet.away(); grid.moveOn(); }
-                onDismissed: sheet.away()
-            }
+        FaultSheet {
+            subject: grid.subject
+            steps: [grid.step]
+            onDone: { sheet.away(); grid.moveOn(); }
+            onDismissed: sheet.away()
         }
     }
 }

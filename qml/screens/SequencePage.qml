@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// In Qt 6.4 a Loader cannot instantiate a bound component, and without the pragma qmllint takes ids for unqualified.
-// qmllint disable unqualified
 // A sequence over the system: its steps as a strip, the one in hand large; the large button is the act expected next.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Proofwalk.Models
 import Proofwalk.Parts
@@ -105,11 +104,13 @@ FocusScope {
         onActivated: row => strip.choose(row)
         Component.onCompleted: settle()
 
+        // Qt 6.4 describes callLater to qmllint as something that may be no method.
+        function settleLater() { Qt.callLater(settle); } // qmllint disable type
         function settle() { if (strip.inHand >= 0) positionViewAtIndex(strip.inHand, ListView.Contain); }
 
         Connections {
             target: strip
-            function onChanged() { Qt.callLater(rows.settle); }
+            function onChanged() { rows.settleLater(); }
         }
 
         delegate: SequenceItem {
@@ -120,14 +121,18 @@ FocusScope {
             last: index === rows.count - 1
             brief: page.height < 560
             onTaken: strip.choose(index)
-            onHeightChanged: if (here) Qt.callLater(rows.settle)
+            onHeightChanged: if (here) rows.settleLater()
 
-            Loader {
-                active: line.here && line.timed
-                visible: active
-                width: parent.width
-                sourceComponent: Component { SequenceTime { entry: page.reading; watch: page.timer } }
-            }
+            Made { of: line.here && line.timed ? time : null }
+        }
+    }
+    Component {
+        id: time
+
+        SequenceTime {
+            width: parent ? parent.width : 0
+            entry: page.reading
+            watch: page.timer
         }
     }
 
@@ -176,36 +181,34 @@ FocusScope {
         }
     }
 
-    Loader {
+    Made {
         id: sheet
+
         property string which
-        anchors.fill: parent
-        z: 10
-        active: which !== ""
-        sourceComponent: which === "fault" ? fault : reason
 
-        Component {
-            id: fault
+        of: which === "fault" ? fault : which !== "" ? reason : null
+    }
+    Component {
+        id: fault
 
-            FaultSheet {
-                subject: strip.subject
-                steps: [strip.step]
-                onDone: { sheet.which = ""; strip.choose(-1); }
-                onDismissed: sheet.which = ""
-            }
+        FaultSheet {
+            subject: strip.subject
+            steps: [strip.step]
+            onDone: { sheet.which = ""; strip.choose(-1); }
+            onDismissed: sheet.which = ""
         }
-        Component {
-            id: reason
+    }
+    Component {
+        id: reason
 
-            ReasonSheet {
-                title: Words.of("window.reason.not-applicable")
-                act: Words.of("window.reason-act.not-applicable")
-                mark: Verdict.NotApplicable
-                draft: "n/a/" + strip.subject + "/" + strip.step
-                problem: strip.problem
-                onGiven: words => { strip.notApplicable(words); sheet.which = ""; }
-                onDismissed: sheet.which = ""
-            }
+        ReasonSheet {
+            title: Words.of("window.reason.not-applicable")
+            act: Words.of("window.reason-act.not-applicable")
+            mark: Verdict.NotApplicable
+            draft: "n/a/" + strip.subject + "/" + strip.step
+            problem: strip.problem
+            onGiven: words => { strip.notApplicable(words); sheet.which = ""; }
+            onDismissed: sheet.which = ""
         }
     }
 }
