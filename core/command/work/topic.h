@@ -61,6 +61,7 @@ struct Topic {
 std::vector<Topic> topics();
 
 Topic conformityTopic();
+Topic soundTopic();
 Topic timerTopic();
 
 /// A number for people: six significant digits, without exponent where that can be read.

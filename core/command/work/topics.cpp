@@ -7,6 +7,7 @@ std::vector<Topic> topics()
 {
     return {
         conformityTopic(),
+        soundTopic(),
         timerTopic(),
     };
 }
