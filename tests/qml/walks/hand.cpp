@@ -232,9 +232,22 @@ void Hand::write(const QString& field, const QString& words)
         fails(QStringLiteral("%1 holds \"%2\"").arg(describe(*item), item->property("text").toString()));
 }
 
-QString Hand::reads(const QString& name)
+int Hand::pressOn(const QString& name, const std::function<void()>& look)
 {
-    auto* item = well() ? m_taps.find(name) : nullptr;
+    constexpr int most = 200;
+    for (int times = 0; times < most; ++times) {
+        look();
+        auto* item = well() ? m_taps.find(name) : nullptr;
+        if (item == nullptr || !answersNow(*item)) return times;
+        press(name);
+    }
+    fails(QStringLiteral("no end of ") + name);
+    return most;
+}
+
+QString Hand::reads(const QString& objectName)
+{
+    auto* item = seen(objectName);
     auto* told = item == nullptr ? nullptr : QAccessible::queryAccessibleInterface(item);
     if (told == nullptr) return {};
     return told->text(QAccessible::Name) + u'\n' + told->text(QAccessible::Description);

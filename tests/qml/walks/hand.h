@@ -32,8 +32,10 @@ public:
     virtual void draw(const QString& field) = 0;
     /// Leaves a page for what it came from: by keys as every page is left, by touch through the door of its place.
     virtual void leave(const QString& door) = 0;
-    /// What is written on a control, its second line after it.
-    QString reads(const QString& name);
+    /// Presses it as often as it can be pressed, and looks at what comes each time. Returns how often that was.
+    int pressOn(const QString& name, const std::function<void()>& look);
+    /// What is told of an item by its objectName, once it is in sight: its name, and after it what is said of it.
+    QString reads(const QString& objectName);
     /// Waits until it is so.
     void await(const std::function<bool()>& so, const QString& what, int most_ms = 10000);
     /// Time passes, for a watch that runs.
@@ -43,10 +45,11 @@ public:
     bool well() const { return m_problem.isEmpty(); }
     QString problem() const { return m_problem; }
 
+    QQuickWindow& window() { return m_window; }
+
 protected:
     Hand(QQuickWindow& window, By by);
 
-    QQuickWindow& window() { return m_window; }
     /// What is called so and can be pressed now; waits for it. nullptr, with the problem kept.
     QQuickItem* ready(const QString& name);
     /// An item of that objectName in sight, control or not.

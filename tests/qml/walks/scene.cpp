@@ -10,6 +10,8 @@
 #include <QJsonObject>
 #include <QProcess>
 
+#include <algorithm>
+
 namespace proofwalk::rig {
 
 QString WalkTest::made(const QString& asked)
@@ -98,7 +100,9 @@ void WalkTest::compare(By by)
     const QByteArray byHand = this->byHand(by);
     QVERIFY2(byHand.startsWith('{'), byHand.constData());
     check(QJsonDocument::fromJson(byHand).object());
-    QCOMPARE(byHand, m_byLines);
+    const auto differs = std::ranges::mismatch(byHand, m_byLines).in1 - byHand.begin();
+    QVERIFY2(byHand == m_byLines,
+             "by hand: " + byHand.mid(differs - 120, 400) + "\nby lines: " + m_byLines.mid(differs - 120, 400));
 }
 
 } // namespace proofwalk::rig
