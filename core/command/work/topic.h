@@ -60,7 +60,11 @@ struct Topic {
 /// All topics, in the order of help.
 std::vector<Topic> topics();
 
+Topic batteryTopic();
+Topic cableTopic();
 Topic conformityTopic();
+Topic loopTopic();
+Topic radioTopic();
 Topic soundTopic();
 Topic timerTopic();
 

@@ -7,6 +7,10 @@ std::vector<Topic> topics()
 {
     return {
         conformityTopic(),
+        loopTopic(),
+        cableTopic(),
+        batteryTopic(),
+        radioTopic(),
         soundTopic(),
         timerTopic(),
     };
