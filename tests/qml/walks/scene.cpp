@@ -24,6 +24,24 @@ QString WalkTest::made(const QString& asked)
     return file ? *file : QString();
 }
 
+QString WalkTest::started(const QString& plan, const QByteArray& commands)
+{
+    const QString file = m_folder.filePath(QStringLiteral("begun.walk"));
+    QFile taken(m_folder.filePath(QStringLiteral("begun.jsonl")));
+    if (!taken.open(QIODevice::WriteOnly)) return {};
+    taken.write(commands);
+    taken.close();
+    for (const QStringList& words :
+         {QStringList{"start", file, "--plan", plan}, QStringList{"take", file, "--from", taken.fileName()}}) {
+        int status = -1;
+        if (const QByteArray told = say(words, &status); status != 0) {
+            qWarning("%s", told.constData());
+            return {};
+        }
+    }
+    return file;
+}
+
 QByteArray WalkTest::say(const QStringList& words, int* status)
 {
     QProcess program;
@@ -67,7 +85,7 @@ QByteArray WalkTest::byHand(By by)
         hand->await([] { return models::Desk::instance().job() != nullptr; }, QStringLiteral("the job"));
         hand->taps().startOver();
         if (hand->well()) walk(*hand);
-        qInfo("%d presses, %.0f s of an operator's time", hand->taps().taps(), hand->taps().seconds());
+        qInfo("%.0f s of an operator's time", hand->taps().seconds());
         problem = hand->problem();
     }
     if (!problem.isEmpty()) return problem.toUtf8();

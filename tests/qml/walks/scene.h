@@ -25,11 +25,13 @@ protected:
     /// What else is to be true of the file, given what `where --json` printed of it. Uses QVERIFY.
     virtual void check(const QJsonObject& where) = 0;
     /// After the lines were taken, before `where`: what no line says.
-    virtual void finish(const QString& file) { Q_UNUSED(file); }
+    virtual void finish(const QString&) {}
 
     /// A copy of the job that states.txt would call so.
     QString made(const QString& asked);
-    /// What the program prints of it, run with these words. Its exit status goes to `status`.
+    /// A job of the plan in that folder, with these commands taken.
+    QString started(const QString& plan, const QByteArray& commands);
+    /// What the program prints, run with these words. Its exit status goes to `status`.
     QByteArray say(const QStringList& words, int* status = nullptr);
     /// A file, for the person who photographs, where the window looks for pictures first.
     void lay(const QString& picture);
