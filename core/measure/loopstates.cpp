@@ -124,7 +124,7 @@ Result<std::vector<Alike>> statesAlike(const Network& network, std::span<const N
 }
 
 Result<std::vector<std::size_t>> bandsOfState(const Network& network, const NetworkState& state,
-                                              std::span<const Band> bands, double expanded_ohm)
+                                              std::span<const PanelBand> bands, double expanded_ohm)
 {
     if (auto sound = checkNotNegative("expanded_ohm", expanded_ohm); !sound) return passOn(sound);
     const auto unordered = [](double found) { return failure("measure.bands-order", "", {{"found", written(found)}}); };

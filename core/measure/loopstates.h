@@ -46,7 +46,7 @@ Result<std::vector<Alike>> statesAlike(const Network& network, std::span<const N
                                        double expanded_ohm, Spread spread = Spread::worstCase);
 
 /// Where a panel changes its mind: what it shows from this resistance up to the next threshold.
-struct Band {
+struct PanelBand {
     std::string shows; ///< the panel's word: "normal"
     double from_ohm = 0; ///< the first begins at 0
 };
@@ -55,7 +55,7 @@ struct Band {
 /// taken as that of the meter.
 /// Errors: measure.bands-order {found} (none, the first not from 0, or not rising); measure.out-of-range {expanded_ohm}.
 Result<std::vector<std::size_t>> bandsOfState(const Network& network, const NetworkState& state,
-                                              std::span<const Band> bands, double expanded_ohm);
+                                              std::span<const PanelBand> bands, double expanded_ohm);
 
 /// The middle of the gap between two windows, where a threshold has most room on both sides; nothing if they overlap.
 std::optional<double> thresholdBetween_ohm(const Window& lower, const Window& upper);

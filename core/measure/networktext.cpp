@@ -16,7 +16,10 @@ bool isDigit(char sign) { return sign >= '0' && sign <= '9'; }
 /// Reads from left to right; each part is appended after the parts it is made of.
 class Reader {
 public:
-    Reader(std::string_view text, double tolerance_pct) : m_text(text), m_tolerance_pct(tolerance_pct) {}
+    Reader(std::string_view text, double tolerance_pct, std::optional<CableOhm> cable)
+        : m_text(text), m_tolerance_pct(tolerance_pct), m_cable(cable)
+    {
+    }
 
     Result<std::vector<Part>> all()
     {
@@ -61,8 +64,13 @@ private:
             name += m_text[m_at++];
         if (name.empty()) return wanted("a name or (");
         if (take(':')) return contactOf(std::move(name));
-        if (!take('=')) return wanted("= or :");
-        return name.starts_with("cable") ? cableOf(std::move(name)) : resistorOf(std::move(name));
+        const bool isCable = name.starts_with("cable");
+        if (!take('=')) {
+            if (!isCable || !m_cable) return wanted("= or :");
+            m_parts.push_back(cable(std::move(name), m_cable->least_ohm, m_cable->most_ohm));
+            return {};
+        }
+        return isCable ? cableOf(std::move(name)) : resistorOf(std::move(name));
     }
     Result<void> contactOf(std::string name)
     {
@@ -142,17 +150,18 @@ private:
 
     std::string_view m_text;
     double m_tolerance_pct;
+    std::optional<CableOhm> m_cable;
     std::size_t m_at = 0;
     std::vector<Part> m_parts;
 };
 
 } // namespace
 
-Result<Network> readNetwork(std::string_view text, double tolerance_pct)
+Result<Network> readNetwork(std::string_view text, double tolerance_pct, std::optional<CableOhm> cable)
 {
     if (!(tolerance_pct >= 0 && tolerance_pct < 100))
         return outOfRange("tolerance_pct", tolerance_pct, "0 to below 100");
-    auto parts = Reader(text, tolerance_pct).all();
+    auto parts = Reader(text, tolerance_pct, cable).all();
     if (!parts) return passOn(parts);
     return Network::of(std::move(*parts));
 }

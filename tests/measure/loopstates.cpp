@@ -9,8 +9,8 @@
 #include <limits>
 
 using namespace proofwalk;
-using measure::Band;
 using measure::NetworkState;
+using measure::PanelBand;
 
 namespace {
 
@@ -79,7 +79,7 @@ private slots:
     void panelBands()
     {
         const auto network = made("cable=40 + tamper:nc + (alarm:nc | zone=4700) + eol=4700");
-        const std::vector<Band> bands{{"short", 0}, {"normal", 1000}, {"alarm", 7000}, {"cut", 20000}};
+        const std::vector<PanelBand> bands{{"short", 0}, {"normal", 1000}, {"alarm", 7000}, {"cut", 20000}};
         const auto at = [&](NetworkState state, double expanded_ohm = 5) {
             return measure::bandsOfState(network, state, bands, expanded_ohm).value();
         };
@@ -100,14 +100,14 @@ private slots:
     void refused()
     {
         const auto network = made("eol=4700");
-        const std::vector<Band> bands{{"short", 0}, {"normal", 1000}};
+        const std::vector<PanelBand> bands{{"short", 0}, {"normal", 1000}};
         for (const double bad : {-1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
             QCOMPARE(measure::statesAlike(network, {}, bad).error().code, std::string("measure.out-of-range"));
             QCOMPARE(measure::bandsOfState(network, {}, bands, bad).error().code, std::string("measure.out-of-range"));
         }
-        for (const std::vector<Band>& wrong :
-             {std::vector<Band>{}, std::vector<Band>{{"normal", 1}}, std::vector<Band>{{"a", 0}, {"b", 0}},
-              std::vector<Band>{{"a", 0}, {"b", std::nan("")}}})
+        for (const std::vector<PanelBand>& wrong :
+             {std::vector<PanelBand>{}, std::vector<PanelBand>{{"normal", 1}},
+              std::vector<PanelBand>{{"a", 0}, {"b", 0}}, std::vector<PanelBand>{{"a", 0}, {"b", std::nan("")}}})
             QCOMPARE(measure::bandsOfState(network, {}, wrong, 0).error().code, std::string("measure.bands-order"));
     }
 };

@@ -39,6 +39,13 @@ private slots:
         QCOMPARE(read("cable1=10..12 + eol=2200"), 2211.0);
         QVERIFY(std::isinf(read("call-point:no")));
     }
+    void cableGivenBeside()
+    {
+        const auto network = measure::readNetwork("cable + eol=4700", 0, measure::CableOhm{5, 7}).value();
+        QCOMPARE(measure::spanOf(network, {}).least_ohm, 4705.0);
+        QCOMPARE(measure::spanOf(network, {}).most_ohm, 4707.0);
+        QCOMPARE(errorOf("cable + eol=4700").code, std::string("measure.network-text"));
+    }
     void tolerance()
     {
         const auto span = measure::spanOf(measure::readNetwork("a=100 + b=100 10%", 1).value(), {});
