@@ -66,11 +66,11 @@ std::vector<std::string> withValue(const Computation& computation, const std::st
 }
 
 /// As ran(), without reading the sentences again for each of thousands of runs.
-Ran answered(const words::Book& book, const Topic& topic, const std::vector<std::string>& words)
+Ran answered(const words::Book& book, const Topic& topic, const std::vector<std::string>& words, bool json = false)
 {
     std::ostringstream out;
     std::ostringstream err;
-    command::Face face(out, err, book, false);
+    command::Face face(out, err, book, json);
     const auto status = static_cast<int>(answer(face, topic, words));
     return {status, out.str(), err.str()};
 }
@@ -120,7 +120,7 @@ private slots:
                 for (const auto& codes : {worked->limits, worked->sources})
                     for (const std::string& code : codes) QVERIFY2(book.has(code), code.c_str());
                 for (const Remark& remark : worked->remarks) QVERIFY2(book.has(remark.code), remark.code.c_str());
-                const Ran people = ranLine(line);
+                const Ran people = answered(book, topic, pieces(each.example));
                 QVERIFY2(people.status == 0 && people.err.empty(), (line + people.err).c_str());
                 QVERIFY2(people.out.find("work.") == std::string::npos, people.out.c_str());
                 QVERIFY2(people.out.find('{') == std::string::npos, people.out.c_str());
@@ -129,9 +129,10 @@ private slots:
 
     void asJsonTheResultsBearTheirNames()
     {
+        const words::Book book = english();
         for (const Topic& topic : topics())
             for (const Computation& each : topic.computations) {
-                const Ran json = ranLine(std::string(topic.name) + " " + std::string(each.example) + " --json");
+                const Ran json = answered(book, topic, pieces(each.example), true);
                 QJsonParseError trouble;
                 const auto answer = QJsonDocument::fromJson(QByteArray::fromStdString(json.out), &trouble).object();
                 QVERIFY2(trouble.error == QJsonParseError::NoError, json.out.c_str());

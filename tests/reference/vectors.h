@@ -53,6 +53,8 @@ public:
         for (std::size_t i = 0; all && i < wanted.size(); ++i) all = near(letter, wanted[i], values[i]);
         return all;
     }
+    /// For a table, whose cells are compared where they are made.
+    double absoluteTolerance() const { return room("absolute", {}); }
     /// For a word, a truth or a list of words.
     bool says(const QString& letter, const QJsonValue& value) const
     {

@@ -67,6 +67,7 @@ Topic loopTopic();
 Topic radioTopic();
 Topic soundTopic();
 Topic timerTopic();
+Topic trialsTopic();
 
 /// A number for people: six significant digits, without exponent where that can be read.
 std::string shown(double number);

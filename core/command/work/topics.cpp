@@ -12,6 +12,7 @@ std::vector<Topic> topics()
         batteryTopic(),
         radioTopic(),
         soundTopic(),
+        trialsTopic(),
         timerTopic(),
     };
 }
