@@ -24,8 +24,8 @@ struct Duty {
     double alarm_h = 0;
 };
 
-/// Ampere hours without any margin: Is Ts + D Ia Ta. Errors: measure.out-of-range {input}: a current not from 0 to 1000,
-/// hours not from 0 to 1000; alarmFactor not from 1 to 2.
+/// Ampere hours without any margin: Is Ts + D Ia Ta. Errors: measure.out-of-range {input}: a current not from 0 to
+/// 1000, hours not from 0 to 1000; alarmFactor not from 1 to 2.
 Result<double> dutyCapacity_ah(const Duty& duty, double alarmFactor = 1);
 
 /// A rule set: how long, and what is put on top.
@@ -42,8 +42,8 @@ struct BatteryRule {
 /// Reads a table of rules. Errors: those of readTable; measure.table-number; measure.table-twice.
 Result<std::vector<BatteryRule>> readBatteryRules(std::string_view bytes, const std::string& name);
 
-/// The rule of that name in the table that came with the program. Error: measure.battery-rule {found, nearest}; those of
-/// readBatteryRules.
+/// The rule of that name in the table that came with the program. Error: measure.battery-rule {found, nearest}; those
+/// of readBatteryRules.
 Result<BatteryRule> batteryRule(std::string_view name);
 /// All of them, in the table's order.
 Result<std::vector<BatteryRule>> batteryRules();
@@ -56,8 +56,8 @@ Result<double> requiredCapacity_ah(const BatteryRule& rule, double standby_a, do
 /// Errors: measure.out-of-range {input}: capacity_ah not above 0 to 10000; alarm_a not from 0 to 1000.
 Result<double> alarmFactor(double capacity_ah, double alarm_a);
 
-/// What to compute with: of what the parts' sheets say together and of what was measured (with its uncertainty on top) the
-/// larger, since a measured quiet system may miss a load that comes and goes, and a list may miss a part.
+/// What to compute with: of what the parts' sheets say together and of what was measured (with its uncertainty on top)
+/// the larger, since a measured quiet system may miss a load that comes and goes, and a list may miss a part.
 struct DesignCurrent {
     double current_a;
     double listed_a;
@@ -67,8 +67,8 @@ struct DesignCurrent {
 Result<DesignCurrent> designCurrent(std::span<const double> listed_a, std::optional<double> measured_a,
                                     double expanded_a);
 
-/// The factor on a cell's size at that electrolyte temperature, between the rows of the table along a straight line [3].
-/// Outside the table (-3.9 to 51.7 °C) refused. Below 1 when warm: most practice does not take credit for that.
+/// The factor on a cell's size at that electrolyte temperature, between the rows of the table along a straight line
+/// [3]. Outside the table (-3.9 to 51.7 °C) refused. Below 1 when warm: most practice does not take credit for that.
 /// Errors: measure.out-of-range {temperature_c}; those of readTable.
 Result<double> cellTemperatureFactor(double temperature_c);
 

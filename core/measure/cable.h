@@ -21,8 +21,8 @@ struct CableRun {
 /// Ideal copper of the section named: what is sold as 0.22 mm2 may measure a fifth more (see conductor.h for the
 /// permitted most). Not for copper-clad aluminium or steel. Contacts and joints come on top.
 /// From -40 °C to 90 °C; the straight line is not claimed beyond (our choice, no source).
-/// Errors: measure.out-of-range {input, found, wanted}: a length or section not above zero, or beyond 100 km and 10^4 mm2
-/// (our choice), a temperature out of range. Nothing is clamped.
+/// Errors: measure.out-of-range {input, found, wanted}: a length or section not above zero, or beyond 100 km and 10^4
+/// mm2 (our choice), a temperature out of range. Nothing is clamped.
 Result<double> pairResistance_ohm(const CableRun& run);
 
 /// A copper resistance known at one temperature and wanted at another.
@@ -37,9 +37,9 @@ struct ResistanceAt {
 /// Errors: measure.out-of-range {input, found, wanted}.
 Result<double> resistanceAtTemperature_ohm(const ResistanceAt& known);
 
-/// The same along a straight line from the known temperature, with the coefficient that holds *there*: R (1 + a (wanted -
-/// known)). [1] has 0.00393 per kelvin at 20 °C, [2] 0.00323 (copper) and 0.00330 (aluminium) at 75 °C; one taken at the
-/// other's temperature makes the wire 5 % too good. Both temperatures from -40 °C to 90 °C.
+/// The same along a straight line from the known temperature, with the coefficient that holds *there*: R (1 + a (wanted
+/// - known)). [1] has 0.00393 per kelvin at 20 °C, [2] 0.00323 (copper) and 0.00330 (aluminium) at 75 °C; one taken at
+/// the other's temperature makes the wire 5 % too good. Both temperatures from -40 °C to 90 °C.
 /// Errors: measure.out-of-range {input, found, wanted}; a coefficient is above 0 and at most 0.0075.
 Result<double> resistanceByCoefficient_ohm(const ResistanceAt& known, double coefficient_per_k);
 

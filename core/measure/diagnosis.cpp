@@ -11,6 +11,7 @@ namespace proofwalk::measure {
 namespace {
 
 constexpr std::size_t mostReadings = 16;
+constexpr double leastShare = 1e-3; // less is not worth a look while others explain it too; our choice
 constexpr double offSeries = 0.1; // a value in no series against one that is; our choice
 
 Result<void> check(const Network& network, const LoopReading& reading, double range_ohm)
@@ -131,6 +132,14 @@ private:
     const LoopQuestion& m_question;
 };
 
+/// Lets the shares add up to 1.
+void weigh(std::vector<Finding>& findings)
+{
+    double sum = 0;
+    for (const Finding& each : findings) sum += each.share;
+    for (Finding& each : findings) each.share /= sum;
+}
+
 } // namespace
 
 Result<std::vector<Finding>> diagnose(const Network& network, const LoopQuestion& question)
@@ -146,9 +155,9 @@ Result<std::vector<Finding>> diagnose(const Network& network, const LoopQuestion
         asPlanned = asPlanned || each.what == Mistake::none;
         findings.push_back(*finding);
     }
-    double sum = 0;
-    for (const Finding& each : findings) sum += each.share;
-    for (Finding& each : findings) each.share /= sum;
+    weigh(findings);
+    std::erase_if(findings, [](const Finding& each) { return each.share < leastShare; });
+    weigh(findings);
     std::ranges::stable_sort(findings, std::ranges::greater{}, &Finding::share);
     return findings;
 }

@@ -38,13 +38,14 @@ struct Finding {
 /// readings, and `share` only says which to look for first. Empty: two mistakes at once, or a part that is not in the
 /// network.
 ///
-/// A mistake explains a reading R +- U if its worst-case window reaches into [R - U, R + U]; one of unknown size if a size
-/// does so for all readings at once. The size is solved exactly: the resistance of a network is a fractional linear
-/// function of one part's. Sizes are looked for only where no mistake without one makes the readings as planned; what a
-/// tolerance can hide stays hidden. likelihood = weightOf(mistake) x for each reading the part of its window that the
-/// reading leaves; for a size its share of the decades of usual sizes, and for a resistor its share of the E24 values from
-/// 100 ohm to 1 Mohm (a value that is in no series is ten times less likely). These weights are our choice, without a
-/// source.
+/// A mistake explains a reading R +- U if its worst-case window reaches into [R - U, R + U]; one of unknown size if a
+/// size does so for all readings at once. The size is solved exactly: the resistance of a network is a fractional
+/// linear function of one part's. Sizes are looked for only where no mistake without one makes the readings as planned;
+/// what a tolerance can hide stays hidden. likelihood = weightOf(mistake) x for each reading the part of its window
+/// that the reading leaves; for a size its share of the decades of usual sizes, and for a resistor its share of the E24
+/// values from 100 ohm to 1 Mohm (a value that is in no series is ten times less likely). These weights are our choice,
+/// without a source.
+/// What has less than a thousandth of all likelihood is left out.
 /// Two mistakes at once are not looked for, except two contacts that both acted.
 /// Errors: measure.readings {found} (none, or more than 16); measure.far-end {found} (shorted or opened beyond a cable
 /// that nothing follows); measure.out-of-range {input, found, wanted}: ohm below 0 or no number, or above range_ohm;
@@ -55,8 +56,8 @@ Result<std::vector<Finding>> diagnose(const Network& network, const LoopQuestion
 Window expectedReading(const Network& network, const Finding& finding, const Handling& handling);
 
 /// How to hold the loop so that the two explanations read differently by more than twice the uncertainty `relative` x
-/// reading + 1 ohm: the first of at rest, each contact acted alone, shorted and opened at the far end. Nothing: no reading
-/// across the pair will tell.
+/// reading + 1 ohm: the first of at rest, each contact acted alone, shorted and opened at the far end. Nothing: no
+/// reading across the pair will tell.
 std::optional<Handling> handlingThatTells(const Network& network, const Finding& a, const Finding& b,
                                           double relativeUncertainty);
 

@@ -63,7 +63,8 @@ struct LongestRun {
     double loop_ohm; ///< the most it may have, out and back
     double length_m;
 };
-/// Errors: measure.out-of-range {input}: current_a not above 0; least_v not above 0 or not below source_v; no resistance.
+/// Errors: measure.out-of-range {input}: current_a not above 0; least_v not above 0 or not below source_v; no
+/// resistance.
 Result<LongestRun> longestRun(const Supply& supply, double least_v, double current_a);
 
 /// The conductor of least section of the table with which every appliance has at least `least_v`, at that temperature.

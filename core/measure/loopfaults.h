@@ -26,9 +26,10 @@ struct ShortSeen {
     double temperature_c = 20; ///< at which ohm_per_km holds
     double cable_c = 20; ///< of the cable
 };
-/// Metres of cable to the short: (R - leads) / (2 r), r brought to the cable's temperature (see cable.h). A short with a
-/// resistance of its own is nearer than this; 10 K of wrong temperature move it by 4 %.
-/// Errors: measure.out-of-range {input}: found_ohm below leads_ohm; leads_ohm below 0; those of resistanceAtTemperature_ohm.
+/// Metres of cable to the short: (R - leads) / (2 r), r brought to the cable's temperature (see cable.h). A short with
+/// a resistance of its own is nearer than this; 10 K of wrong temperature move it by 4 %.
+/// Errors: measure.out-of-range {input}: found_ohm below leads_ohm; leads_ohm below 0; those of
+/// resistanceAtTemperature_ohm.
 Result<double> distanceToShort_m(const ShortSeen& seen);
 
 /// A loop fed through a resistor, as a panel measures it.
@@ -38,8 +39,8 @@ struct Divider {
 };
 /// Voltage at the terminals with that loop: V R / (R + Rp). Errors: measure.out-of-range {input}: not above 0.
 Result<double> terminal_v(const Divider& divider, double loop_ohm);
-/// The loop from the voltage at its terminals: Rp v / (V - v). Errors: measure.out-of-range {input}: source or pull-up not
-/// above 0, the terminal voltage below 0 or not below the source's.
+/// The loop from the voltage at its terminals: Rp v / (V - v). Errors: measure.out-of-range {input}: source or pull-up
+/// not above 0, the terminal voltage below 0 or not below the source's.
 Result<double> loopFromVoltage_ohm(const Divider& divider, double terminal_v);
 /// How many ohms one volt of error in the terminal voltage makes: Rp V / (V - v)^2. Errors: as loopFromVoltage_ohm.
 Result<double> ohmsPerVolt(const Divider& divider, double terminal_v);
@@ -55,20 +56,21 @@ struct EarthLeakage {
     double plus_ohm; ///< from plus to earth; infinite if there is none
     double minus_ohm; ///< from minus to earth
 };
-/// R+ = Rm (V - v+ - v-) / v-, R- = Rm (V - v+ - v-) / v+: with D = R+ R- + R+ Rm + R- Rm the readings are V R+ Rm / D and
-/// V R- Rm / D. Only for a supply with no other way to earth than these two; a reading of 0 on one side leaves the other
-/// side's leakage infinite.
+/// R+ = Rm (V - v+ - v-) / v-, R- = Rm (V - v+ - v-) / v+: with D = R+ R- + R+ Rm + R- Rm the readings are V R+ Rm / D
+/// and V R- Rm / D. Only for a supply with no other way to earth than these two; a reading of 0 on one side leaves the
+/// other side's leakage infinite.
 /// Errors: measure.out-of-range {input}: supply or meter not above 0; a reading below 0; both together above the supply
 /// (then something else feeds the circuit, or the readings are from different moments); both 0.
 Result<EarthLeakage> earthLeakage(const EarthReadings& readings);
 
-/// A resistor's window with tolerance and temperature: R (1 -+ tolerance) (1 -+ coefficient x change), each end on its own.
+/// A resistor's window with tolerance and temperature: R (1 -+ tolerance) (1 -+ coefficient x change), each end on its
+/// own.
 struct ResistorWindow {
     double least_ohm;
     double most_ohm;
 };
-/// Errors: measure.out-of-range {input}: nominal_ohm not above 0; tolerance_pct not from 0 to below 100; coefficient_ppm_per_k
-/// or change_k below 0; together taking the least to 0.
+/// Errors: measure.out-of-range {input}: nominal_ohm not above 0; tolerance_pct not from 0 to below 100;
+/// coefficient_ppm_per_k or change_k below 0; together taking the least to 0.
 Result<ResistorWindow> resistorWindow(double nominal_ohm, double tolerance_pct, double coefficient_ppm_per_k,
                                       double change_k);
 

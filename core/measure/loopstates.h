@@ -36,7 +36,8 @@ enum class Spread {
 /// highest resistance a whole pair can have: that is the lower end of its window, without an upper one.
 Window windowOf(const Network& network, const NetworkState& state, Spread spread = Spread::worstCase);
 
-/// Two states by number whose windows lie closer than twice the meter's expanded uncertainty: upper(A) + U >= lower(B) - U.
+/// Two states by number whose windows lie closer than twice the meter's expanded uncertainty: upper(A) + U >= lower(B)
+/// - U.
 struct Alike {
     std::size_t a;
     std::size_t b;
@@ -53,17 +54,20 @@ struct PanelBand {
 
 /// Which bands the state may fall into, by number: one if the panel always shows the same. The panel's own error is
 /// taken as that of the meter.
-/// Errors: measure.bands-order {found} (none, the first not from 0, or not rising); measure.out-of-range {expanded_ohm}.
+/// Errors: measure.bands-order {found} (none, the first not from 0, or not rising); measure.out-of-range
+/// {expanded_ohm}.
 Result<std::vector<std::size_t>> bandsOfState(const Network& network, const NetworkState& state,
                                               std::span<const PanelBand> bands, double expanded_ohm);
 
 /// The middle of the gap between two windows, where a threshold has most room on both sides; nothing if they overlap.
 std::optional<double> thresholdBetween_ohm(const Window& lower, const Window& upper);
 
-/// How far the upper window begins above the end of the lower; below 0 if they overlap. Infinite if one has no such side.
+/// How far the upper window begins above the end of the lower; below 0 if they overlap. Infinite if one has no such
+/// side.
 double gapBetween_ohm(const Window& lower, const Window& upper);
 
-/// The tolerance at which R1 and R1 + R2, both of it, begin to overlap: R2 / (2 R1 + R2), in percent; no cable, no meter.
+/// The tolerance at which R1 and R1 + R2, both of it, begin to overlap: R2 / (2 R1 + R2), in percent; no cable, no
+/// meter.
 /// Errors: measure.out-of-range {input}: not above 0, or above 10^9.
 Result<double> greatestTolerance_pct(double eol_ohm, double alarm_ohm);
 

@@ -29,7 +29,8 @@ enum class Mistake {
     earthFault,          ///< one conductor leaks to earth: invisible across the pair
 };
 
-/// A mistake at its place. `size` is used by the mistakes that have one: contactResistance, resistorWrong, joint, leakage.
+/// A mistake at its place. `size` is used by the mistakes that have one: contactResistance, resistorWrong, joint,
+/// leakage.
 struct Suspicion {
     Mistake what = Mistake::none;
     std::size_t part = 64; ///< the contact or resistor; 64: none
@@ -48,8 +49,8 @@ struct Handling {
     friend bool operator==(const Handling&, const Handling&) = default;
 };
 
-/// What the network is with that mistake when it is handled so; a short along the cable is left to the caller, who knows
-/// that it reads from nothing to the cable's most.
+/// What the network is with that mistake when it is handled so; a short along the cable is left to the caller, who
+/// knows that it reads from nothing to the cable's most.
 Circumstances withMistake(const Network& network, const Suspicion& suspicion, const Handling& handling);
 
 /// Every mistake that the parts of this network allow, without its size.

@@ -150,6 +150,21 @@ Network Network::withExactResistors() const
     return exact;
 }
 
+Result<Network> Network::withDrift(double coefficient_ppm_per_k, double change_k) const
+{
+    if (auto sound = checkWithin("coefficient_ppm_per_k", coefficient_ppm_per_k, 0, 1e5); !sound) return passOn(sound);
+    if (auto sound = checkWithin("change_k", change_k, 0, 200); !sound) return passOn(sound);
+    const double drift = coefficient_ppm_per_k * 1e-6 * change_k;
+    if (drift >= 1) return outOfRange("change_k", change_k, fmt::format("below {}", 1e6 / coefficient_ppm_per_k));
+    Network widened = *this;
+    for (Part& each : widened.m_parts) {
+        if (each.kind != PartKind::resistor) continue;
+        each.ohm.least_ohm *= 1 - drift;
+        each.ohm.most_ohm *= 1 + drift;
+    }
+    return widened;
+}
+
 double Network::cableMost_ohm() const
 {
     double sum = 0;

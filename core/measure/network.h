@@ -63,8 +63,9 @@ public:
     /// Of parts in the order described at Part, the last one being the whole.
     /// Errors: measure.network-size {found} (none, or more than 64 parts and groups); measure.network-order {found} (a
     /// group of more members than stand before it, or parts left over); measure.network-name {found} (two parts of one
-    /// name, or one without); measure.out-of-range {input, found, wanted}: `input` names the part. A resistor is above 0 and
-    /// finite, its least above 0 (so its tolerance is below 100 %); a cable is 0 or more, its least not above its most.
+    /// name, or one without); measure.out-of-range {input, found, wanted}: `input` names the part. A resistor is above
+    /// 0 and finite, its least above 0 (so its tolerance is below 100 %); a cable is 0 or more, its least not above its
+    /// most.
     static Result<Network> of(std::vector<Part> parts);
 
     const std::vector<Part>& parts() const { return m_parts; }
@@ -76,6 +77,10 @@ public:
     std::optional<std::size_t> groupOf(std::size_t part) const;
     /// The same with every resistor at its nominal value.
     Network withExactResistors() const;
+    /// The same with every resistor's window widened by its temperature: least (1 - c dT), most (1 + c dT).
+    /// Errors: measure.out-of-range {coefficient_ppm_per_k, change_k}: below 0, over 10^5 or 200, or together from 1
+    /// on.
+    Result<Network> withDrift(double coefficient_ppm_per_k, double change_k) const;
     /// The most all lengths of cable together may have.
     double cableMost_ohm() const;
 

@@ -21,7 +21,8 @@ struct CableOhm {
 
 /// The network that the text describes.
 /// Errors: measure.network-text {found, at, wanted}: `at` counts the signs from 1, `found` is the rest of the text from
-/// there (also of a cable without a figure when none is given); measure.out-of-range {tolerance_pct}: not from 0 to below 100; those of Network::of.
+/// there (also of a cable without a figure when none is given); measure.out-of-range {tolerance_pct}: not from 0 to
+/// below 100; those of Network::of.
 Result<Network> readNetwork(std::string_view text, double tolerance_pct, std::optional<CableOhm> cable = {});
 
 } // namespace proofwalk::measure

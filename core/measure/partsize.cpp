@@ -10,6 +10,7 @@ namespace proofwalk::measure {
 namespace {
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
+constexpr double unusual = 1e-4; // of a size outside what is usual: unlikely, not impossible; our choice
 constexpr double vague = 0.0004; // decades: a thousandth of the value, so that an exact size is not impossible
 
 /// The network's resistance with the part at nothing, at `middle_ohm`, and open; at one end of all other parts.
@@ -30,13 +31,13 @@ struct Curve {
     }
 };
 
-/// What sizes are thought of beforehand; our choice, without a source. Resistors of loops lie between a hundred ohms and
-/// a megohm; a contact or joint beyond these is open, a leak below is a short and above is none.
+/// What sizes are thought of beforehand; our choice, without a source. Resistors of loops lie between a hundred ohms
+/// and a megohm; a contact or joint beyond these is open, a leak above is none.
 Sizes usualSizes(Mistake what)
 {
     switch (what) {
     case Mistake::resistorWrong: return {1e2, 1e6};
-    case Mistake::leakage: return {1e2, 1e7};
+    case Mistake::leakage: return {1, 1e7};
     case Mistake::contactResistance: return {1, 1e4};
     default: return {1, 1e5};
     }
@@ -84,7 +85,7 @@ double usualShare(Mistake what, const Sizes& sizes)
 {
     const Sizes usual = usualSizes(what);
     const Sizes both = within(usual, sizes);
-    if (both.least_ohm > both.most_ohm) return 0;
+    if (both.least_ohm > both.most_ohm) return unusual;
     return (std::log10(both.most_ohm / both.least_ohm) + vague) / std::log10(usual.most_ohm / usual.least_ohm);
 }
 

@@ -21,7 +21,7 @@ Sizes within(const Sizes& a, const Sizes& b);
 /// circuit, give it everywhere, for the least and for the most of all other parts.
 Sizes sizesFor(const Network& network, const Suspicion& suspicion, const LoopReading& reading, double range_ohm);
 
-/// The part of the decades of usual sizes of this mistake that these take up.
+/// The part of the decades of usual sizes of this mistake that these take up; never nothing.
 double usualShare(Mistake what, const Sizes& sizes);
 
 /// The middle of the sizes on a logarithmic scale; the finite end of a range that is open.

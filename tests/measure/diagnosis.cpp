@@ -206,6 +206,16 @@ private slots:
         findings = measure::diagnose(loop(), question).value();
         QVERIFY(placeOf(loop(), findings, Mistake::earthFault) > 0);
     }
+    // A short with a little resistance of its own, more than the cable has: told as a leak of that size, not as nothing.
+    void shortWithAResistance()
+    {
+        const auto findings = diagnose(loop(), {read(atRest(), 30)});
+        const int place = placeOf(loop(), findings, Mistake::leakage);
+        QVERIFY(place >= 0);
+        const Finding& leak = findings[static_cast<std::size_t>(place)];
+        QVERIFY(*leak.size->lower_ohm < 31 && *leak.size->upper_ohm > 29);
+        QCOMPARE(placeOf(loop(), findings, Mistake::shorted), -1);
+    }
     void nothingExplainsIt()
     {
         // Readings that contradict each other: open at rest, short in alarm, and a loop with the cover off.

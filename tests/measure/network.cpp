@@ -224,6 +224,18 @@ private slots:
         at.across = {1050, 1050, 1050};
         QVERIFY(near(measure::spanOf(network, at).nominal_ohm, 525));
     }
+    // 5600 ohm 1 % 100 ppm/K over 40 K: 5600 x 0.99 x 0.996 = 5521.824 and 5600 x 1.01 x 1.004 = 5678.624.
+    void resistorsDrift()
+    {
+        const Network network = made({measure::resistor("r", 5600, 1)});
+        const auto span = measure::spanOf(network.withDrift(100, 40).value(), {});
+        QVERIFY(near(span.least_ohm, 5521.824) && near(span.most_ohm, 5678.624) && span.nominal_ohm == 5600);
+        for (const double bad : {-1.0, infinity, std::nan(""), 1e308}) {
+            QCOMPARE(network.withDrift(bad, 40).error().code, std::string("measure.out-of-range"));
+            QCOMPARE(network.withDrift(100, bad).error().code, std::string("measure.out-of-range"));
+        }
+        QCOMPARE(network.withDrift(1e5, 11).error().code, std::string("measure.out-of-range"));
+    }
     void refused()
     {
         QCOMPARE(codeOf({}), std::string("measure.network-size"));

@@ -36,8 +36,8 @@ std::vector<Input> conductorInputs()
             usual("cable_c", "20", temperature)};
 }
 
-/// The two conductors, as figures given (which are for the cable as it is) or by name at the cable's temperature; a line
-/// for what was looked up.
+/// The two conductors, as figures given (which are for the cable as it is) or by name at the cable's temperature; a
+/// line for what was looked up.
 Result<measure::Supply> supplyOf(const Given& given, Worked& worked)
 {
     measure::Supply supply{given.maybe("source_v").value_or(0), 0, 0};

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// proofwalk work loop: a supervised loop and its parts (core/measure/loopfaults.h, colourcode.h, eseries.h); whole networks
-// are in loopnetwork.cpp.
+// proofwalk work loop: a supervised loop and its parts (core/measure/loopfaults.h, colourcode.h, eseries.h); whole
+// networks are in loopnetwork.cpp.
 #include "core/command/work/loopnetwork.h"
 
 #include "core/base/text.h"

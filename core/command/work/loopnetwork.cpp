@@ -34,7 +34,9 @@ std::vector<Input> loopInputs()
             optional("length_m", {0, 1e5, true}),
             Input{.name = "conductor", .kind = Input::Kind::text, .required = false},
             optional("wire_ohm_per_km", {0, 1e6, true}),
-            usual("cable_c", "20", {-40, 90})};
+            usual("cable_c", "20", {-40, 90}),
+            usual("coefficient_ppm_per_k", "100", {0, 1e4}),
+            usual("change_k", "0", {0, 90})};
 }
 
 /// The pair's resistance from its length: as it is for a figure that was given, from nothing to it for a figure that a
@@ -63,7 +65,7 @@ Result<measure::Network> networkOf(const Given& given)
     if (!cable) return passOn(cable);
     auto network = measure::readNetwork(given.word("loop"), given.number("tolerance_pct"), *cable);
     if (!network) return std::unexpected(std::move(network.error()).within("loop"));
-    return network;
+    return network->withDrift(given.number("coefficient_ppm_per_k"), given.number("change_k"));
 }
 
 /// "rest", "alarm", "alarm-and-tamper", "cut", "shorted": the names of the contacts that acted.
@@ -255,15 +257,16 @@ std::string nameOf(const measure::Network& network, const Finding& finding)
     return name;
 }
 
+/// The sentence of an explanation, and its size if it has one.
 void addFinding(Worked& worked, const measure::Network& network, const Finding& finding, std::size_t number)
 {
     const std::string at = fmt::format("finding_{}", number);
-    worked.lines.push_back({"what explains every reading", "", at, nameOf(network, finding)});
-    worked.lines.push_back({"its share of the likelihoods", "", at + "_share", finding.share});
+    const std::string name = nameOf(network, finding);
     if (finding.size) {
-        worked.lines.push_back({"its size, from", "", at + "_from_ohm", finding.size->lower_ohm.value_or(0)});
+        worked.lines.push_back(
+            {"size of " + name + ", from", "", at + "_from_ohm", finding.size->lower_ohm.value_or(0)});
         if (finding.size->upper_ohm)
-            worked.lines.push_back({"its size, to", "", at + "_to_ohm", *finding.size->upper_ohm});
+            worked.lines.push_back({"size of " + name + ", to", "", at + "_to_ohm", *finding.size->upper_ohm});
     }
     if (finding.preferred_ohm)
         worked.lines.push_back({"nearest value of E24", "", at + "_preferred_ohm", *finding.preferred_ohm});
@@ -299,9 +302,15 @@ Result<Worked> diagnosis(const Given& given)
     auto findings = measure::diagnose(*network, *question);
     if (!findings) return passOn(findings);
     Worked worked;
-    worked.lines.push_back({"explanations of all readings together",
-                            fmt::format("{} readings", question->readings.size()), "findings",
-                            static_cast<double>(findings->size())});
+    std::vector<std::string> names;
+    std::vector<double> shares;
+    for (const Finding& each : *findings) {
+        names.push_back(nameOf(*network, each));
+        shares.push_back(each.share);
+    }
+    worked.lines.push_back({"what explains every reading, the likeliest first",
+                            fmt::format("{} readings", question->readings.size()), "findings", names});
+    worked.lines.push_back({"their shares of the likelihood", "", "shares", shares});
     for (std::size_t i = 0; i < findings->size(); ++i) addFinding(worked, *network, (*findings)[i], i + 1);
     if (findings->empty()) worked.remarks.push_back({"work.loop.nothing-fits", {}});
     if (findings->size() > 1) worked.remarks.push_back({"work.loop.not-told-apart", {}});
