@@ -51,7 +51,7 @@ std::string allowed(std::optional<T> Colour::* place)
 template <class T>
 Result<T> meaning(const std::string& ring, std::optional<T> Colour::* place)
 {
-    const std::string_view name = ring == "gray" ? "grey" : ring;
+    const std::string_view name = ring == "gray" ? std::string_view("grey") : std::string_view(ring);
     const auto found = std::ranges::find(colours, name, &Colour::name);
     if (found != colours.end() && (*found).*place) return *((*found).*place);
     return failure("measure.ring", "", {{"found", ring}, {"wanted", allowed(place)}});

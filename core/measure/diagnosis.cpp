@@ -14,6 +14,15 @@ constexpr std::size_t mostReadings = 16;
 constexpr double leastShare = 1e-3; // less is not worth a look while others explain it too; our choice
 constexpr double offSeries = 0.1; // a value in no series against one that is; our choice
 
+/// The name of the part that stands last; groups have none.
+std::string lastNameOf(const Network& network)
+{
+    std::string name;
+    for (const Part& each : network.parts())
+        if (!each.name.empty()) name = each.name;
+    return name;
+}
+
 Result<void> check(const Network& network, const LoopReading& reading, double range_ohm)
 {
     if (std::isnan(reading.ohm) || reading.ohm < 0) return outOfRange("ohm", reading.ohm, "zero or more, or open");
@@ -21,7 +30,7 @@ Result<void> check(const Network& network, const LoopReading& reading, double ra
         return outOfRange("ohm", reading.ohm, fmt::format("at most {}, or open", range_ohm));
     if (auto sound = checkNotNegative("expanded_ohm", reading.expanded_ohm); !sound) return sound;
     if (reading.handling.end != FarEnd::untouched && network.farEnd() == 0)
-        return failure("measure.far-end", "", {{"found", network.parts().back().name}});
+        return failure("measure.far-end", "", {{"found", lastNameOf(network)}});
     return {};
 }
 

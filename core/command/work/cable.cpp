@@ -41,9 +41,9 @@ std::vector<Input> conductorInputs()
 Result<measure::Supply> supplyOf(const Given& given, Worked& worked)
 {
     measure::Supply supply{given.maybe("source_v").value_or(0), 0, 0};
-    if (given.has("wire_ohm_per_km") == given.has("conductor"))
-        return failure(given.has("conductor") ? "work.not-together" : "work.missing", "",
-                       {{"wanted", "conductor or wire_ohm_per_km"}});
+    if (given.has("wire_ohm_per_km") && given.has("conductor")) return failure("work.cable.either", "conductor");
+    if (!given.has("wire_ohm_per_km") && !given.has("conductor"))
+        return failure("work.missing", "", {{"wanted", "conductor or wire_ohm_per_km"}});
     if (given.has("wire_ohm_per_km")) {
         supply.feed_ohm_per_km = given.number("wire_ohm_per_km");
         supply.return_ohm_per_km = given.maybe("return_ohm_per_km").value_or(supply.feed_ohm_per_km);

@@ -183,6 +183,7 @@ Result<Handling> acting(const measure::Network& network, const Given& given, con
     std::vector<std::string> contacts;
     for (const measure::Part& each : network.parts())
         if (each.kind == measure::PartKind::contact) contacts.push_back(each.name);
+    if (contacts.empty()) return failure("work.loop.no-contacts", std::string(input) + "=" + given.word(input));
     return failure("work.loop.no-contact", std::string(input) + "=" + given.word(input),
                    {{"wanted", base::join(contacts, ", ")}});
 }
