@@ -64,8 +64,10 @@ Topic batteryTopic();
 Topic cableTopic();
 Topic conformityTopic();
 Topic loopTopic();
+Topic opticsTopic();
 Topic radioTopic();
 Topic soundTopic();
+Topic temperatureTopic();
 Topic timerTopic();
 Topic trialsTopic();
 

@@ -14,6 +14,8 @@ std::vector<Topic> topics()
         soundTopic(),
         trialsTopic(),
         timerTopic(),
+        temperatureTopic(),
+        opticsTopic(),
     };
 }
 
