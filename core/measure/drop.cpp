@@ -14,7 +14,9 @@ namespace {
 constexpr double longest_m = 1e5;
 constexpr double greatest_ohm_per_km = 1e6;
 constexpr double greatest_a = 1e3;
+constexpr double lowest_v = 1e-3;
 constexpr double greatest_v = 1e3;
+constexpr double least_w = 1e-6;
 constexpr double greatest_w = 1e6;
 constexpr std::size_t mostAppliances = 1000;
 constexpr int mostRounds = 20000; // near the most power the going round converges slowly; beyond it never
@@ -22,7 +24,7 @@ constexpr int mostRounds = 20000; // near the most power the going round converg
 Result<void> checkVoltage(const char* input, double found)
 {
     if (auto sound = checkAbove(input, found, 0); !sound) return sound;
-    return checkWithin(input, found, 0, greatest_v);
+    return checkWithin(input, found, lowest_v, greatest_v);
 }
 
 Result<void> checkConductors(const Supply& supply)
@@ -117,7 +119,7 @@ Result<RegulatedState> regulatedState(double source_v, double loop_ohm, double p
     if (auto sound = checkAbove("loop_ohm", loop_ohm, 0); !sound) return passOn(sound);
     if (auto sound = checkWithin("loop_ohm", loop_ohm, 1e-9, 1e9); !sound) return passOn(sound);
     if (auto sound = checkAbove("power_w", power_w, 0); !sound) return passOn(sound);
-    if (auto sound = checkWithin("power_w", power_w, 0, greatest_w); !sound) return passOn(sound);
+    if (auto sound = checkWithin("power_w", power_w, least_w, greatest_w); !sound) return passOn(sound);
     const double square = source_v * source_v - 4 * loop_ohm * power_w;
     if (square < 0) return starved(0);
     const double voltage = (source_v + std::sqrt(square)) / 2;
@@ -134,6 +136,8 @@ Result<LongestRun> longestRun(const Supply& supply, double least_v, double curre
     if (auto sound = checkWithin("current_a", current_a, 1e-6, greatest_a); !sound) return passOn(sound);
     const double both_ohm_per_km = supply.feed_ohm_per_km + supply.return_ohm_per_km;
     if (auto sound = checkAbove("feed_ohm_per_km", both_ohm_per_km, 0); !sound) return passOn(sound);
+    if (auto sound = checkWithin("feed_ohm_per_km", both_ohm_per_km, 1e-6, 2 * greatest_ohm_per_km); !sound)
+        return passOn(sound);
     const double loop_ohm = (supply.source_v - least_v) / current_a;
     return LongestRun{loop_ohm, 1000 * loop_ohm / both_ohm_per_km};
 }

@@ -40,7 +40,7 @@ Result<double> runDrop_v(const Supply& supply, double length_m, double current_a
 
 /// Each segment carries what is drawn at or beyond its far end [1]. Powers are solved by going round from the supply's
 /// voltage down, which ends at the upper of the two states that fit; in the lower one nothing works.
-/// Errors: those of runDrop_v; measure.out-of-range {input}: source_v not above 0 and at most 1000; power_w below 0;
+/// Errors: those of runDrop_v; measure.out-of-range {input}: source_v not from 1 mV to 1000 V; power_w below 0;
 /// measure.loads {found}: none, or more than 1000; measure.no-operating-point {at}: the circuit cannot feed appliance
 /// number `at`: no voltage is left, or no state fits the powers.
 Result<std::vector<AtAppliance>> pointToPoint(const Supply& supply, std::span<const Appliance> appliances);

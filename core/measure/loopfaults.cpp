@@ -51,6 +51,7 @@ Result<double> leastHiddenLeakage_ohm(double sound_ohm, double below_pct)
 {
     if (auto sound = checkOhm("sound_ohm", sound_ohm); !sound) return passOn(sound);
     if (!(below_pct > 0 && below_pct < 100)) return outOfRange("below_pct", below_pct, "above 0 and below 100");
+    if (auto sound = checkWithin("below_pct", below_pct, 1e-6, 100); !sound) return passOn(sound);
     return sound_ohm * (100 - below_pct) / below_pct;
 }
 
