@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How loud an alarm must be where people are, and what to do where it is not.
-//   [1] NFPA 72, editions 2002 to 2019: public, private and sleeping areas, and the greatest level; quoted on public pages,
-//       but the +5 dB of private mode, which is from memory. Average ambient and the loudest sound of 60 s or more.
-//   [2] BS 5839-1: 65 dB(A) or 5 dB over the background, 75 dB(A) at the bedhead, at most 120 dB(A); quoted on public pages.
-//       60 dB(A) in stairs, rooms under 60 m2 and points of limited extent: from memory.
+//   [1] NFPA 72, editions 2002 to 2019: public, private and sleeping areas, and the greatest level; quoted on public
+//       pages, but the +5 dB of private mode, which is from memory. Average ambient and the loudest sound of 60 s or
+//       more.
+//   [2] BS 5839-1: 65 dB(A) or 5 dB over the background, 75 dB(A) at the bedhead, at most 120 dB(A); quoted on public
+//       pages. 60 dB(A) in stairs, rooms under 60 m2 and points of limited extent: from memory.
 // The adopted edition of the code in force goes first.
 #pragma once
 
@@ -29,8 +30,8 @@ struct AudibilityLimits {
 
 /// nfpaPublic max(average + 15, loudest + 5), nfpaPrivate max(average + 10, loudest + 5), nfpaSleeping as public and at
 /// least 75, all to 110 dB(A); bsGeneral max(65, background + 5), bsReduced max(60, background + 5), bsBedhead 75 or
-/// background + 5 (that the 5 dB hold at a bedhead too is our reading), all to 120 dB(A). With a background so loud that the least exceeds the most no level will do: visual
-/// signals are needed too.
+/// background + 5 (that the 5 dB hold at a bedhead too is our reading), all to 120 dB(A). With a background so loud
+/// that the least exceeds the most no level will do: visual signals are needed too.
 /// Errors: measure.out-of-range {input, found, wanted}; measure.too-loud-to-be-heard {found, wanted}.
 Result<AudibilityLimits> audibilityLimits(AudibilityRule rule, const Ambient& ambient);
 

@@ -11,15 +11,16 @@
 
 namespace proofwalk::measure {
 
-/// Diameter of the spot after [1]: D0 + 2 L tan(q / 2), q the full divergence, 0 to 90 degrees; D0 of the lens, 0 to 10 m.
+/// Diameter of the spot after [1]: D0 + 2 L tan(q / 2), q the full divergence, 0 to 90 degrees; D0 of the lens, 0 to 10
+/// m.
 /// Errors: measure.out-of-range {input, found, wanted}.
 Result<double> spotDiameter_m(double length_m, double divergence_deg, double lens_m = 0);
 
 /// How far beside its aim a beam lands: L tan d, d from 0 to 45 degrees. Errors: measure.out-of-range.
 Result<double> aimOffset_m(double length_m, double misalignment_deg);
 
-/// The same for a reflected beam, back at the receiver: L tan 2 d, L one way, d the tilt of a flat mirror, 0 to 22.5 degrees.
-/// A retroreflector forgives its tilt. Errors: measure.out-of-range.
+/// The same for a reflected beam, back at the receiver: L tan 2 d, L one way, d the tilt of a flat mirror, 0 to 22.5
+/// degrees. A retroreflector forgives its tilt. Errors: measure.out-of-range.
 Result<double> mirrorOffset_m(double length_m, double tilt_deg);
 
 /// What a longer way costs, below zero: 20 log10(L1 / L2), after [2]. Errors: measure.out-of-range.

@@ -30,8 +30,9 @@ Result<Crossing> crossing(const Walk& walk);
 /// Errors: measure.out-of-range.
 Result<double> crossingFrequency_hz(const Walk& walk, double pitch_deg);
 
-/// Where a zone tilted down by that angle from that height meets what is `target_m` tall: (h - z) / tan t. Nearer than that it
-/// passes over, further out it meets the body. Tilt above 0 to below 90 degrees; the target lower than the detector.
+/// Where a zone tilted down by that angle from that height meets what is `target_m` tall: (h - z) / tan t. Nearer than
+/// that it passes over, further out it meets the body. Tilt above 0 to below 90 degrees; the target lower than the
+/// detector.
 /// Errors: measure.out-of-range.
 Result<double> zoneReach_m(double height_m, double tilt_deg, double target_m = 0);
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Checking a temperature probe, correcting it, and how it follows what it stands in.
-//   [1] Ice point 0.00 °C: crushed ice of pure water, a wet slush, stirred and insulated, the probe deep; +-0.01 to 0.1 °C
-//       in the field (common practice).
-//   [2] Antoine constants of the NIST Chemistry WebBook for water, 344 to 373 K: boiling moves 0.28 °C a kPa. From memory.
+//   [1] Ice point 0.00 °C: crushed ice of pure water, a wet slush, stirred and insulated, the probe deep; +-0.01 to 0.1
+//       °C in the field (common practice).
+//   [2] Antoine constants of the NIST Chemistry WebBook for water, 344 to 373 K: boiling moves 0.28 °C a kPa. From
+//       memory.
 //   [3] JCGM 100:2008: rectangular half-widths, expanded uncertainties by their k.
 //   [4] First-order lag: a probe in air follows doors, one in glycol follows the goods.
 #pragma once
@@ -38,8 +39,8 @@ struct Temperature {
 /// Errors: measure.out-of-range.
 Result<Temperature> correctedTemperature(const ProbeReading& reading);
 
-/// Where water boils, after [2]: T = B / (A - log10 p) - C in bar and kelvin. From 0.324 bar (344 K) to 1.02 bar (373 K,
-/// rounded up to hold sea level). Error: measure.out-of-range.
+/// Where water boils, after [2]: T = B / (A - log10 p) - C in bar and kelvin. From 0.324 bar (344 K) to 1.02 bar (373
+/// K, rounded up to hold sea level). Error: measure.out-of-range.
 Result<double> boilingPoint_c(double pressure_bar);
 
 /// A first-order probe moved from one temperature into another, after [4].

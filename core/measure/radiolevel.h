@@ -14,7 +14,8 @@
 
 namespace proofwalk::measure {
 
-/// dBm in 50 ohm as dBuV, and back: +- (90 + 10 log10 50), after [1]. Error: measure.out-of-range {input, found, wanted}.
+/// dBm in 50 ohm as dBuV, and back: +- (90 + 10 log10 50), after [1]. Error: measure.out-of-range {input, found,
+/// wanted}.
 Result<double> dbuvOfDbm(double level_dbm);
 Result<double> dbmOfDbuv(double level_dbuv);
 /// Microvolts of a level over one: 10^(dBuV / 20). Error: measure.out-of-range.
@@ -60,8 +61,8 @@ struct MeasuredMargin {
 /// Errors: measure.out-of-range.
 Result<MeasuredMargin> measuredMargin(const MeasuredLink& link);
 
-/// The margin that keeps a Rayleigh-fading link for that share of places or times: -10 log10(-ln availability), after [3];
-/// availability above 0.5 to below 1. Error: measure.out-of-range.
+/// The margin that keeps a Rayleigh-fading link for that share of places or times: -10 log10(-ln availability), after
+/// [3]; availability above 0.5 to below 1. Error: measure.out-of-range.
 Result<double> rayleighMargin_db(double availability);
 /// The same under log-normal shadowing of a standard deviation: z(share) sigma. Sigma from 0 to 30 dB.
 Result<double> shadowingMargin_db(double share, double deviation_db);

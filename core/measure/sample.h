@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a sample of devices says of the rest: the retest after a change.
 //   [1] Hypergeometric distribution: a sample of n out of N meets none of D faults with the chance C(N-D, n) / C(N, n).
-//   [2] NFPA 72, 2002 and 2013: after a site-specific software change 10 % of the devices not known to be affected, at most
-//       50; quoted on public pages. All that is known to be affected is tested besides. The adopted edition goes first.
+//   [2] NFPA 72, 2002 and 2013: after a site-specific software change 10 % of the devices not known to be affected, at
+//       most 50; quoted on public pages. All that is known to be affected is tested besides. The adopted edition goes
+//       first.
 // The sample is drawn at random: one chosen for being near the panel proves nothing.
 #pragma once
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // When to stop trying: after each trial, is it enough to call it good, enough to call it bad, or must it go on?
-//   [1] Wald's sequential probability ratio test, 1945, with his bounds ln((1 - b) / a) and ln(b / (1 - a)). From memory.
-// Wald's bounds keep the chance of a wrong "good" to a / (1 - b) and both together to a + b, whatever the number of trials.
+//   [1] Wald's sequential probability ratio test, 1945, with his bounds ln((1 - b) / a) and ln(b / (1 - a)). From
+//       memory.
+// Wald's bounds keep the chance of a wrong "good" to a / (1 - b) and both together to a + b, whatever the number of
+// trials.
 #pragma once
 
 #include "core/base/result.h"

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sound levels: how they fall with distance, add up, and stand out of a background.
 //   [1] Inverse square law, as in ISO 3744 and the divergence term of ISO 9613-2: common knowledge of acoustics.
-//   [2] ISO 3744 (engineering) and ISO 3746 (survey): background correction K1 and its limits, as quoted on public pages.
+//   [2] ISO 3744 (engineering) and ISO 3746 (survey): background correction K1 and its limits, as quoted on public
+//       pages.
 //   [3] Door losses: commentary of BS 5839-1 as repeated in trade guides; common practice.
 // Levels from -50 to 200 dB, distances above 0 to 10000 m: what lies beyond is a slip of the pen (our limits).
 #pragma once
@@ -18,8 +19,9 @@ struct SoundSource {
     double at_m = 1; ///< where that level holds
 };
 
-/// L(r) = L(r0) - 20 log10(r / r0), in a free field, after [1]: 6.02 dB a doubling. Indoors it stops falling some metres
-/// away, so there the figure is a floor to plan with, never evidence. Closer than the sounder's own size it is wrong.
+/// L(r) = L(r0) - 20 log10(r / r0), in a free field, after [1]: 6.02 dB a doubling. Indoors it stops falling some
+/// metres away, so there the figure is a floor to plan with, never evidence. Closer than the sounder's own size it is
+/// wrong.
 /// Errors: measure.out-of-range {input, found, wanted}.
 Result<double> levelAtDistance_db(const SoundSource& source, double distance_m);
 

@@ -2,8 +2,8 @@
 // A thermistor's temperature from its resistance, and back.
 //   [1] Beta equation R = R25 exp(B (1/T - 1/298.15)), T in kelvin. B belongs to a named pair of temperatures (25/50,
 //       25/85); some tenths of a kelvin off at 0 °C.
-//   [2] Steinhart and Hart, 1968: 1/T = A + B ln R + C (ln R)^3, R in ohms; 0.01 to 0.02 K over 200 K when fitted at three
-//       points. From memory.
+//   [2] Steinhart and Hart, 1968: 1/T = A + B ln R + C (ln R)^3, R in ohms; 0.01 to 0.02 K over 200 K when fitted at
+//       three points. From memory.
 // Resistances above 0 to 1e9 ohm; results from -100 to 300 °C, where such parts end (our limits): beyond is refused.
 #pragma once
 

@@ -32,20 +32,21 @@ Result<ChanceInterval> wilson(const TrialCount& count, double confidence);
 /// "At least": the one-sided lower limit after [1]. For 5 of 5 at 95 % 0.549. Errors: measure.out-of-range.
 Result<double> provedAtLeast(const TrialCount& count, double confidence);
 
-/// "At most": the one-sided upper limit of the chance of a hit, after [1]; with misses for hits the greatest chance of a
-/// miss. Errors: measure.out-of-range.
+/// "At most": the one-sided upper limit of the chance of a hit, after [1]; with misses for hits the greatest chance of
+/// a miss. Errors: measure.out-of-range.
 Result<double> provedAtMost(const TrialCount& count, double confidence);
 
-/// The fewest trials without a miss that prove `reliability`: the least n with reliability^n <= 1 - C, after [3]: 29 for 0.90
-/// and 59 for 0.95 at 95 %. Reliability above 0 to 0.99999; at most 1000000 trials. Errors: measure.out-of-range.
+/// The fewest trials without a miss that prove `reliability`: the least n with reliability^n <= 1 - C, after [3]: 29
+/// for 0.90 and 59 for 0.95 at 95 %. Reliability above 0 to 0.99999; at most 1000000 trials. Errors:
+/// measure.out-of-range.
 Result<int> successRun(double reliability, double confidence);
 
-/// What n trials without a miss prove, with a uniform prior: (1 - C)^(1/(n + 1)). Not used here for a verdict: it claims one
-/// trial that was not made. Errors: measure.out-of-range.
+/// What n trials without a miss prove, with a uniform prior: (1 - C)^(1/(n + 1)). Not used here for a verdict: it
+/// claims one trial that was not made. Errors: measure.out-of-range.
 Result<double> provedWithUniformPrior(int tries, double confidence);
 
-/// The chance that a rule "`needed` of `tries`" is kept by something that succeeds with `chance`: how good the rule is at
-/// telling a bad detector from a good one. Errors: measure.out-of-range.
+/// The chance that a rule "`needed` of `tries`" is kept by something that succeeds with `chance`: how good the rule is
+/// at telling a bad detector from a good one. Errors: measure.out-of-range.
 Result<double> chanceToKeepRule(int needed, int tries, double chance);
 
 } // namespace proofwalk::measure

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The frame of `proofwalk work`, and of every topic: its words are there, its examples run, and hostile input is refused
-// by the input's name. The values are held against their sources in tests/reference.
+// The frame of `proofwalk work`, and of every topic: its words are there, its examples run, and hostile input is
+// refused by the input's name. The values are held against their sources in tests/reference.
 #include "core/base/json.h"
 #include "core/command/command.h"
 #include "core/command/work/print.h"

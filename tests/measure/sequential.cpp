@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Source of the bounds on the errors: Wald, 1945 (from memory): a wrong "good" in at most a / (1 - b) of the bad, a wrong
-// "bad" in at most b / (1 - a) of the good, both together at most a + b. Here they are counted out, path by path.
+// Source of the bounds on the errors: Wald, 1945 (from memory): a wrong "good" in at most a / (1 - b) of the bad, a
+// wrong "bad" in at most b / (1 - a) of the good, both together at most a + b. Here they are counted out, path by path.
 #include "core/measure/sequential.h"
 
 #include "tests/measure/refusal.h"
@@ -57,8 +57,8 @@ class TestSequential : public QObject {
     Q_OBJECT
 
 private slots:
-    // Bad 0.70, good 0.95: a hit counts ln(0.95 / 0.70) = 0.3054, wanted ln 19 = 2.9444: ten hits, not nine. Three misses of
-    // ln(0.05 / 0.30) = -1.7918 each are too many, two are.
+    // Bad 0.70, good 0.95: a hit counts ln(0.95 / 0.70) = 0.3054, wanted ln 19 = 2.9444: ten hits, not nine. Three
+    // misses of ln(0.05 / 0.30) = -1.7918 each are too many, two are.
     void straightRuns()
     {
         const SequentialRule rule;

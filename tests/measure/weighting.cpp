@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What holds of the A-weighting, and what is refused. Its values are held against the table in tests/reference/sound.cpp.
+// What holds of the A-weighting, and what is refused. Its values are held against the table in
+// tests/reference/sound.cpp.
 #include "core/measure/weighting.h"
 
 #include "tests/measure/refusal.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sources: geometry, law of reflection, definition of optical density, the obscuration formula of UL 268 and EN 54-7; each
-// beside its vector in measure-vectors.json. Tolerance: that of the vector.
+// Sources: geometry, law of reflection, definition of optical density, the obscuration formula of UL 268 and EN 54-7;
+// each beside its vector in measure-vectors.json. Tolerance: that of the vector.
 #include "core/measure/beam.h"
 #include "core/measure/motion.h"
 #include "tests/reference/vectors.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sources: ITU-R P.525, ITU-R P.1238 (editions before and from 10; partly from memory, as each vector says), definitions
-// of the units; each beside its vector in measure-vectors.json. Tolerance: that of the vector.
+// Sources: ITU-R P.525, ITU-R P.1238 (editions before and from 10; partly from memory, as each vector says),
+// definitions of the units; each beside its vector in measure-vectors.json. Tolerance: that of the vector.
 #include "core/measure/indoor.h"
 #include "core/measure/radiolevel.h"
 #include "tests/reference/vectors.h"

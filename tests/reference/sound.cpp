@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sources: inverse square law, ISO 3744, IEC 61672-1 (table as printed in a national adoption), NFPA 72, BS 5839-1; each
-// beside its vector in measure-vectors.json. Tolerance: that of the vector.
+// Sources: inverse square law, ISO 3744, IEC 61672-1 (table as printed in a national adoption), NFPA 72, BS 5839-1;
+// each beside its vector in measure-vectors.json. Tolerance: that of the vector.
 #include "core/measure/audibility.h"
 #include "core/measure/conformity.h"
 #include "core/measure/guard.h"

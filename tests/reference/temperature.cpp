@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sources: IEC 60751, NIST SRD 60 (type K), NIST Chemistry WebBook, JCGM 106:2012, public guidance on vaccines and food;
-// each beside its vector in measure-vectors.json. Tolerance: that of the vector.
+// Sources: IEC 60751, NIST SRD 60 (type K), NIST Chemistry WebBook, JCGM 106:2012, public guidance on vaccines and
+// food; each beside its vector in measure-vectors.json. Tolerance: that of the vector.
 #include "core/measure/conformity.h"
 #include "core/measure/guard.h"
 #include "core/measure/platinum.h"
