@@ -43,6 +43,8 @@ private slots:
         for (const auto& [length, current] : {std::pair{"l1", "i1"}, {"l2", "i2"}, {"l3", "i3"}})
             appliances.push_back({v.in(length)*measure::metresPerFoot, v.in(current), 0});
         const measure::Supply supply = perThousandFeet(v.in("r"), v.in("vs"));
+        const auto named = measure::conductorByName("AWG 14 solid").value();
+        QVERIFY(std::fabs(named.resistance_ohm_per_km - supply.feed_ohm_per_km) < 0.00005); // its last digit
         const auto at = measure::pointToPoint(supply, appliances).value();
         for (int i = 0; i < 3; ++i) {
             QVERIFY(v.agrees(QString("d%1").arg(i + 1), at[static_cast<std::size_t>(i)].drop_v));
