@@ -49,7 +49,7 @@ Result<double> eirpOfErp_dbm(double erp_dbm)
     return erp_dbm + 10 * std::log10(dipoleGain);
 }
 
-Result<double> freeSpaceField_dbuv_per_m(double eirp_dbm, double distance_m)
+Result<double> freeSpaceField_dbuv(double eirp_dbm, double distance_m)
 {
     if (auto sound = checkLevel("eirp_dbm", eirp_dbm); !sound) return passOn(sound);
     if (auto sound = checkDistance(distance_m); !sound) return passOn(sound);

@@ -25,7 +25,7 @@ Result<double> microvoltsOfDbuv(double level_dbuv);
 Result<double> eirpOfErp_dbm(double erp_dbm);
 
 /// The field at a distance in free space, in dBuV/m, after [2]. Errors: measure.out-of-range.
-Result<double> freeSpaceField_dbuv_per_m(double eirp_dbm, double distance_m);
+Result<double> freeSpaceField_dbuv(double eirp_dbm, double distance_m);
 
 /// After [2]; further than a wavelength from both antennas. Errors: measure.out-of-range: also nearer than that.
 Result<double> freeSpaceLoss_db(double frequency_mhz, double distance_m);

@@ -81,7 +81,7 @@ Result<Worked> freeSpace(const Given& given)
     if (given.has("erp_dbm")) {
         auto eirp = measure::eirpOfErp_dbm(given.number("erp_dbm"));
         if (!eirp) return passOn(eirp);
-        auto field = measure::freeSpaceField_dbuv_per_m(*eirp, metres);
+        auto field = measure::freeSpaceField_dbuv(*eirp, metres);
         if (!field) return passOn(field);
         worked.lines.push_back(
             {"e.i.r.p. = e.r.p. + 10 log10 1.64", shown(given.number("erp_dbm")) + " + 2.148", "eirp_dbm", *eirp});

@@ -276,7 +276,7 @@ Topic soundTopic()
               bands,
               "bands_hz=125,250,500,1000,2000,4000 levels_db=60,62,64,61,58,52"},
              {"square",
-              {usual("fundamental_hz", "520", {10, 20000}), whole(usual("lines", "4", {1, 100}))},
+              {needed("fundamental_hz", {10, 20000}), whole(usual("lines", "4", {1, 100}))},
               square,
               "fundamental_hz=520 lines=4"}}};
 }
