@@ -27,6 +27,10 @@ Flickable {
         return false;
     }
 
+    function follow() {
+        if (focused && focused !== root && holds(focused)) reveal(focused);
+    }
+
     contentWidth: width
     contentHeight: contentItem.childrenRect.height
     boundsBehavior: Flickable.StopAtBounds
@@ -36,9 +40,8 @@ Flickable {
     Accessible.role: Accessible.Pane
     Accessible.name: name
     Accessible.ignored: name === ""
-    onFocusedChanged: {
-        if (focused && focused !== root && holds(focused)) reveal(focused);
-    }
+    onFocusedChanged: follow()
+    onContentHeightChanged: if (Keyboard.inUse) grown.restart()
     Keys.onPressed: event => {
         const ways = {
             [Qt.Key_PageUp]: -height * 0.8, [Qt.Key_PageDown]: height * 0.8,
@@ -49,6 +52,9 @@ Flickable {
         move(ways[event.key]);
         event.accepted = true;
     }
+
+    // What grew above it may have pushed what the keyboard is at out of sight.
+    Timer { id: grown; interval: 0; onTriggered: root.follow() }
 
     ScrollMark { page: root }
 

@@ -21,6 +21,7 @@ Window {
     color: Theme.film
 
     Glance { id: glance }
+    FocusKeeper {}
 
     HeadBar {
         id: head
