@@ -105,6 +105,16 @@ public:
     }
 
 protected:
+    /// Whoever works by keys must see where they are.
+    void look() override
+    {
+        auto* at = window().activeFocusItem();
+        if (at == nullptr || at == window().contentItem()) return fails(QStringLiteral("the focus is nowhere"));
+        for (const auto& shown : shownItems(window()))
+            if (shown.item == at && !shown.covered && !shown.seen.isEmpty()) return;
+        fails(QStringLiteral("the focus cannot be seen: ") + describe(*at));
+    }
+
     bool takeRow(QQuickItem& list, const QString& row) override
     {
         if (!taps().focusOn(list)) return false;
@@ -151,14 +161,20 @@ void Hand::settle()
     rig::settle(m_window);
     m_taps.until([] { return !models::Desk::instance().busy(); }, QStringLiteral("the desk"), patience_ms);
     rig::settle(m_window);
+    look();
 }
 
 QQuickItem* Hand::ready(const QString& name)
 {
     QQuickItem* item = nullptr;
+    const auto placeOf = [&] { return item->mapRectToScene({0, 0, item->width(), item->height()}); };
+    // Nobody taps what is still moving to its place: it is where it was when the window had been drawn.
     const auto there = [&] {
         item = m_taps.find(name);
-        return item != nullptr && answersNow(*item);
+        if (item == nullptr || !answersNow(*item)) return false;
+        const QRectF before = placeOf();
+        m_window.grabWindow();
+        return placeOf() == before;
     };
     if (!well() || there() || m_taps.until(there, name, patience_ms)) return item;
     item = m_taps.find(name);

@@ -56,6 +56,8 @@ protected:
     QQuickItem* seen(const QString& objectName);
     /// The row in a list whose rows are made as they come into sight.
     virtual bool takeRow(QQuickItem& list, const QString& row) = 0;
+    /// What must hold after each verb.
+    virtual void look() {}
     void fails(const QString& problem);
     /// Lets the window answer.
     void settle();

@@ -14,7 +14,7 @@ class WalkTest : public WindowTest {
 
 protected:
     // Pages are made while it walks, and this build is not optimised.
-    WalkTest() { m_hold_ms = 250; }
+    WalkTest() { m_hold_ms = 400; }
 
     /// The file the walk begins with, to be copied; screens::Jobs::fresh makes one that suits. Errors are failures.
     virtual QString begun() { return made(QStringLiteral("corner-shop")); }
