@@ -63,7 +63,7 @@ FocusScope {
 
     Scroller {
         id: stair
-        enabled: !page.measuring && !page.timing
+        visible: !page.measuring && !page.timing
         objectName: "stair"
         anchors { top: heading.bottom; topMargin: 8; bottom: foot.top; bottomMargin: 6; left: parent.left; right: parent.right }
         name: Words.of("window.steps")
@@ -81,7 +81,7 @@ FocusScope {
 
     CardFoot {
         id: foot
-        enabled: !page.measuring && !page.timing
+        visible: !page.measuring && !page.timing
         objectName: "foot"
         anchors { bottom: parent.bottom; bottomMargin: 8; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         card: device
