@@ -116,4 +116,37 @@ Result<std::vector<std::string>> ringsOf(const Decimal& ohm, const Decimal& tole
     return rings;
 }
 
+Result<std::vector<Decimal>> misreadingsOf(const Decimal& ohm, const Decimal& tolerance_pct)
+{
+    auto four = ringsOf(ohm, tolerance_pct);
+    if (!four) return passOn(four);
+    std::vector<std::vector<std::string>> ways{*four};
+    if (four->size() == 4) {
+        // The same value with three digits: 47 x 10^2 is 470 x 10^1.
+        const auto power = meaning((*four)[2], &Colour::power);
+        const auto lower = colourOf(&Colour::power, [&](int value) { return power && value == *power - 1; });
+        if (lower) ways.push_back({(*four)[0], (*four)[1], "black", *lower, (*four)[3]});
+    }
+    std::vector<Decimal> values;
+    const auto add = [&](const std::vector<std::string>& rings) {
+        const auto coded = readRings(rings);
+        if (!coded || coded->ohm.mantissa == 0 || base::compare(coded->ohm, ohm) == 0) return;
+        values.push_back(coded->ohm);
+    };
+    for (const auto& rings : ways) {
+        add({rings.rbegin(), rings.rend()});
+        for (std::size_t i = 0; i + 1 < rings.size(); ++i)
+            for (const char* other : {"brown", "red", "orange"}) {
+                if (rings[i] != "brown" && rings[i] != "red" && rings[i] != "orange") continue;
+                auto misread = rings;
+                misread[i] = other;
+                add(misread);
+            }
+    }
+    const auto same = [](const Decimal& a, const Decimal& b) { return base::compare(a, b) == 0; };
+    std::ranges::sort(values, [](const Decimal& a, const Decimal& b) { return base::compare(a, b) < 0; });
+    values.erase(std::ranges::unique(values, same).begin(), values.end());
+    return values;
+}
+
 } // namespace proofwalk::measure

@@ -67,6 +67,12 @@ private slots:
         row("loop-02", "loop loop=cable=40+(alarm:nc|zone=4700)+eol=4700 tolerance_pct=1",
             "rest_from_ohm=normal_lo rest_to_ohm=normal_hi alarm_from_ohm=alarm_lo alarm_to_ohm=alarm_hi "
             "threshold_rest_alarm_ohm=threshold_mid");
+        row("loop-02", "loop eol_ohm=4700 alarm_ohm=4700 cable_ohm=40",
+            "rest_from_ohm=normal_lo rest_to_ohm=normal_hi alarm_from_ohm=alarm_lo alarm_to_ohm=alarm_hi");
+        row("loop-03", "loop eol_kohm=10 alarm_kohm=1 tolerance_pct=10",
+            "rest_to_ohm=normal_hi alarm_from_ohm=alarm_lo");
+        row("loop-10", "loop eol_ohm=3900 alarm_ohm=680 cable_ohm=15 rest=open tolerance_pct=0",
+            "rest_to_ohm=normal alarm_to_ohm=alarm shorted_to_ohm=short");
         row("loop-03", "loop loop=(alarm:nc|zone=1000)+eol=10000 tolerance_pct=10",
             "rest_to_ohm=normal_hi alarm_from_ohm=alarm_lo");
         row("loop-04", "loop sound_ohm=4700 leak_kohm=22", "found_ohm=measured deviation_pct=deviation_percent");

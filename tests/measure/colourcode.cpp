@@ -47,6 +47,25 @@ private slots:
                 }
         QCOMPARE(seen, (24 + 96) * 7);
     }
+    // 12 kilohm, brown red orange brown: orange or brown for red, and so on; from the other end brown orange red brown,
+    // 1.3 kilohm. 4.7 kilohm in four rings, yellow violet red brown: brown or orange for red; from the other end brown
+    // red violet is 12 x 10^7, with yellow for its tolerance.
+    void misread()
+    {
+        const auto twelve = measure::misreadingsOf({12, 3}, {1, 0}).value();
+        const auto holds = [](const std::vector<Decimal>& values, Decimal wanted) {
+            return std::ranges::any_of(values, [&](const Decimal& each) { return base::compare(each, wanted) == 0; });
+        };
+        for (const Decimal wanted : {Decimal{13, 3}, Decimal{11, 3}, Decimal{22, 3}, Decimal{32, 3}, Decimal{12, 2},
+                                     Decimal{12, 1}, Decimal{13, 2}})
+            QVERIFY2(holds(twelve, wanted), base::toText(wanted).c_str());
+        QVERIFY(!holds(twelve, {12, 3}));
+        const auto other = measure::misreadingsOf({47, 2}, {1, 0}).value();
+        QVERIFY(holds(other, {47, 1}) && holds(other, {47, 3}) && holds(other, {12, 7}));
+        QVERIFY(
+            std::ranges::is_sorted(twelve, [](const Decimal& a, const Decimal& b) { return base::compare(a, b) < 0; }));
+        QCOMPARE(measure::misreadingsOf({0, 0}, {1, 0}).error().code, std::string("measure.resistance-not-positive"));
+    }
     void refused()
     {
         QCOMPARE(read({"red", "red"}), std::string("measure.rings"));

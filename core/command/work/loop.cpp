@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// proofwalk work loop: a supervised loop and its parts (core/measure/loopfaults.h, colourcode.h, eseries.h); whole
-// networks are in loopnetwork.cpp.
+// proofwalk work loop: a supervised loop and its parts (core/measure/loopfaults.h, colourcode.h, eseries.h); a loop
+// as a network is in loopstates.cpp and loopdiagnosis.cpp.
 #include "core/command/work/loopnetwork.h"
 
 #include "core/base/text.h"
@@ -252,7 +252,7 @@ std::vector<Computation> partComputations()
             {"apart",
              {needed("eol_ohm", resistance), needed("alarm_ohm", resistance)},
              apart,
-             "eol_ohm=10000 alarm_ohm=1000"},
+             "what=apart eol_ohm=10000 alarm_ohm=1000"},
             {"resistor",
              {needed("nominal_ohm", resistance), usual("tolerance_pct", "1", {0, 99}),
               usual("coefficient_ppm_per_k", "100", {0, 1e4}), usual("change_k", "40", {0, 90})},
@@ -269,7 +269,8 @@ std::vector<Computation> partComputations()
 
 Topic loopTopic()
 {
-    auto computations = networkComputations();
+    auto computations = stateComputations();
+    computations.push_back(diagnosisComputation());
     for (Computation& each : partComputations()) computations.push_back(std::move(each));
     return {"loop", std::move(computations)};
 }
