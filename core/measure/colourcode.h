@@ -31,8 +31,8 @@ Result<Coded> readRings(std::span<const std::string> rings);
 Result<std::vector<std::string>> ringsOf(const base::Decimal& ohm, const base::Decimal& tolerance_pct);
 
 /// What a resistor of that value may have been taken for, or be taken for: with one ring of brown, red and orange read
-/// as another of the three, or read from its other end (common practice). Rising, without the value itself; of four rings
-/// and of five. Errors: those of ringsOf.
+/// as another of the three, or read from its other end (common practice). Rising, without the value itself; of four
+/// rings and of five. Errors: those of ringsOf.
 Result<std::vector<base::Decimal>> misreadingsOf(const base::Decimal& ohm, const base::Decimal& tolerance_pct);
 
 } // namespace proofwalk::measure

@@ -18,8 +18,8 @@ std::vector<Input> loopInputs();
 /// A text that need not be given.
 Input maybeText(std::string_view name, std::string_view otherwise = {});
 
-/// The network they describe. Errors: work.missing; those of measure::conductorByName, pairResistance_ohm, readNetwork and
-/// Network::withDrift.
+/// The network they describe. Errors: work.missing; those of measure::conductorByName, pairResistance_ohm, readNetwork
+/// and Network::withDrift.
 Result<measure::Network> networkOf(const Given& given);
 
 /// "rest", "alarm", "alarm-and-tamper", "cut", "shorted": the names of the contacts that acted.
