@@ -39,6 +39,15 @@ std::string needOf(const Face& face, const Input& input)
     return face.phrase("work.need.otherwise", {{"value", std::string(input.otherwise)}});
 }
 
+/// The example's words as a shell takes them: in quotes where a sign would mean something to it.
+std::string forShell(std::string_view example)
+{
+    std::vector<std::string> words = base::split(std::string(example), ' ');
+    for (std::string& word : words)
+        if (word.find_first_of("()|;&<>*?[]$#~") != std::string::npos) word = "'" + word + "'";
+    return base::join(words, " ");
+}
+
 void sayComputation(Face& face, const Topic& topic, const Computation& computation)
 {
     face.say("");
@@ -49,7 +58,7 @@ void sayComputation(Face& face, const Topic& topic, const Computation& computati
                                      {"domain", domainOf(face, input)},
                                      {"need", needOf(face, input)},
                                      {"meaning", face.phrase(codeOf(topic, "in", input.name))}});
-    face.say("work.help-example", {{"topic", std::string(topic.name)}, {"words", std::string(computation.example)}});
+    face.say("work.help-example", {{"topic", std::string(topic.name)}, {"words", forShell(computation.example)}});
 }
 
 Json computationJson(const Face& face, const Topic& topic, const Computation& computation)
@@ -65,7 +74,7 @@ Json computationJson(const Face& face, const Topic& topic, const Computation& co
     return Json::Object{{"what", std::string(computation.what)},
                         {"short", face.phrase(codeOf(topic, "as", computation.what))},
                         {"inputs", std::move(inputs)},
-                        {"example", fmt::format("proofwalk work {} {}", topic.name, computation.example)}};
+                        {"example", fmt::format("proofwalk work {} {}", topic.name, forShell(computation.example))}};
 }
 
 } // namespace
