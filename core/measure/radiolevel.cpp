@@ -43,6 +43,12 @@ Result<double> microvoltsOfDbuv(double level_dbuv)
     return std::pow(10, level_dbuv / 20);
 }
 
+Result<double> dbuvOfMicrovolts(double level_uv)
+{
+    if (!(level_uv >= 1e-7 && level_uv <= 1e9)) return outOfRange("level_uv", level_uv, "1e-7 to 1e9");
+    return 20 * std::log10(level_uv);
+}
+
 Result<double> eirpOfErp_dbm(double erp_dbm)
 {
     if (auto sound = checkLevel("erp_dbm", erp_dbm); !sound) return passOn(sound);

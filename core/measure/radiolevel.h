@@ -20,6 +20,8 @@ Result<double> dbuvOfDbm(double level_dbm);
 Result<double> dbmOfDbuv(double level_dbuv);
 /// Microvolts of a level over one: 10^(dBuV / 20). Error: measure.out-of-range.
 Result<double> microvoltsOfDbuv(double level_dbuv);
+/// And back: 20 log10 of microvolts from 1e-7 to 1e9. Error: measure.out-of-range.
+Result<double> dbuvOfMicrovolts(double level_uv);
 
 /// e.i.r.p. of an e.r.p., after [1]: 2.148 dB more. Error: measure.out-of-range.
 Result<double> eirpOfErp_dbm(double erp_dbm);

@@ -172,6 +172,30 @@ private slots:
                 }
     }
 
+    // A length in volts, a voltage in metres: refused with the name as it should be.
+    void swappedUnitsAreRefusedByName()
+    {
+        const words::Book book = english();
+        int tried = 0;
+        for (const Topic& topic : topics())
+            for (const Computation& each : topic.computations)
+                for (const Input& input : each.inputs) {
+                    const Suffix* own = suffixOf(input.name);
+                    if (own == nullptr || input.anyUnit) continue;
+                    const std::string other =
+                        std::string(stemOf(input.name)) + (own->quantity == "voltage" ? "_m" : "_v");
+                    // Some topics know the stem under both units.
+                    if (std::ranges::any_of(each.inputs, [&](const Input& one) { return means(other, one); })) continue;
+                    std::vector<std::string> words{"what=" + std::string(each.what), other + "=1"};
+                    const Ran swapped = answered(book, topic, words);
+                    const std::string what = std::string(topic.name) + " " + other + ": " + swapped.err;
+                    QVERIFY2(swapped.status == 2, what.c_str());
+                    QVERIFY2(swapped.err.find(std::string(stemOf(input.name))) != std::string::npos, what.c_str());
+                    ++tried;
+                }
+        QVERIFY(tried > 100);
+    }
+
     void mistakes_data()
     {
         QTest::addColumn<QString>("line");
@@ -191,6 +215,12 @@ private slots:
         row("conformity =3", "work.form", "name=value");
         row("conformity value_db=12,5 upper_db=13", "work.not-a-number", "12,5");
         row("conformity value_db=3", "measure.tolerance-missing", "limit");
+        row("sound rated_db=90 with_db=80", "work.not-together", "what=");
+        row("sound with_db=70 without_db=63 method=survay", "work.choice", "survey");
+        row("sound with_db=70 without_db=", "work.empty", "without_db");
+        row("trials hits=5.5 tries=6", "work.not-whole", "5.5");
+        row("trials hits=6 tries=5", "measure.out-of-range", "hits");
+        row("conformity what=verdict what=guard value_v=1", "work.twice", "what");
         row("conformity what=judgement value_db=3", "work.unknown-what", "verdict");
     }
     void mistakes()

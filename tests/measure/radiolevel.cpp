@@ -18,6 +18,8 @@ private slots:
         for (const double level_dbm : {-120.0, -60.0, 0.0, 30.0})
             QVERIFY(std::fabs(dbmOfDbuv(dbuvOfDbm(level_dbm).value()).value() - level_dbm) < 1e-12);
         QCOMPARE(microvoltsOfDbuv(0).value(), 1.0);
+        for (const double level_dbuv : {-100.0, 7.0, 120.0})
+            QVERIFY(std::fabs(dbuvOfMicrovolts(microvoltsOfDbuv(level_dbuv).value()).value() - level_dbuv) < 1e-9);
         QVERIFY(std::fabs(microvoltsOfDbuv(40).value() - 100) < 1e-9);
         // 0 dBm is 1 mW: in 50 ohm sqrt(0.001 x 50) V = 0.223607 V.
         QVERIFY(std::fabs(microvoltsOfDbuv(dbuvOfDbm(0).value()).value() - 223606.8) < 0.1);
@@ -94,6 +96,7 @@ private slots:
             QCOMPARE(refused(linkMargin({0, 0, 90, -105, bad})), std::string("measure.out-of-range demanded_db"));
             QCOMPARE(refused(freeSpaceLoss_db(bad, 10)), std::string("measure.out-of-range frequency_mhz"));
             QCOMPARE(refused(freeSpaceLoss_db(868, bad)), std::string("measure.out-of-range distance_m"));
+            QCOMPARE(refused(dbuvOfMicrovolts(bad)), std::string("measure.out-of-range level_uv"));
             QCOMPARE(refused(rayleighMargin_db(bad)), std::string("measure.out-of-range availability"));
             QCOMPARE(refused(shadowingMargin_db(bad, 8)), std::string("measure.out-of-range share"));
             QCOMPARE(refused(shadowingMargin_db(0.9, bad)), std::string("measure.out-of-range deviation_db"));

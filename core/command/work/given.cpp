@@ -181,18 +181,17 @@ Result<void> Given::take(const Input& input, const std::string& name, const std:
                 .byDefault = byDefault,
                 .numbers = {}};
     m_words[key] = text;
+    if (text.empty()) return failure("work.empty", where);
     if (!holdsNumbers(input)) {
         if (input.kind == Input::Kind::word && std::ranges::find(input.choices, text) == input.choices.end()) {
             const std::vector<std::string> known(input.choices.begin(), input.choices.end());
             return failure("work.choice", where, {{"wanted", base::join(known, ", ")}});
         }
-        if (text.empty()) return failure("work.empty", where);
         m_taken.push_back(std::move(taken));
         return {};
     }
     std::vector<std::string> pieces{text};
     if (holdsList(input)) pieces = base::split(text, ',');
-    if (pieces.empty()) return failure("work.empty", where);
     for (const std::string& piece : pieces) {
         auto value = numberOf(input, name, piece, where);
         if (!value) return passOn(value);

@@ -56,8 +56,8 @@ Input ofAnyUnit(Input input);
 /// asserted.
 class Given {
 public:
-    /// Reads the words. Errors, with `where` = the word as typed: work.form; work.twice; work.missing {wanted};
-    /// work.not-a-number {found}; work.not-whole {found}; work.out-of-range {wanted}; work.choice {wanted};
+    /// Reads the words. Errors, with `where` = the word as typed: work.form; work.twice; work.empty; work.missing
+    /// {wanted}; work.not-a-number {found}; work.not-whole {found}; work.out-of-range {wanted}; work.choice {wanted};
     /// work.unit-differs {wanted}; work.unknown {nearest}; work.unit-missing {wanted}; work.unit-other {wanted}.
     static Result<Given> read(std::span<const Input> inputs, std::span<const std::string> words);
 

@@ -43,11 +43,22 @@ void sayInputs(Face& face, const Topic& topic, const Chosen& chosen)
     }
 }
 
+/// Whether the text is the formula with its numbers put in, and not a list of what was given.
+bool isSubstitution(const std::string& numbers)
+{
+    if (numbers.find(" = ") != std::string::npos) return false;
+    for (const char* sign : {" + ", " − ", " × ", "/", "√", "^", "log10", "ln", "exp", "tan ", "sin ", "cos "})
+        if (numbers.find(sign) != std::string::npos) return true;
+    return false;
+}
+
 void sayLine(Face& face, const Line& line)
 {
     face.say("");
     face.say("  " + line.formula);
-    if (!line.numbers.empty()) face.say("    = " + line.numbers);
+    if (!line.numbers.empty())
+        face.say(isSubstitution(line.numbers) ? "    = " + line.numbers
+                                              : "    " + face.phrase("work.with", {{"given", line.numbers}}));
     face.say("    = " + valueText(line.name, line.value) + "    (" + line.name + ")");
 }
 

@@ -182,30 +182,35 @@ Result<Worked> fading(const Given& given)
     return worked;
 }
 
+/// Whichever of the three was given, the other two.
 Result<Worked> convert(const Given& given)
 {
+    const int count =
+        (given.has("level_dbm") ? 1 : 0) + (given.has("level_dbuv") ? 1 : 0) + (given.has("level_uv") ? 1 : 0);
+    if (count == 0) return failure("work.missing", "", {{"wanted", "level_dbm"}});
+    if (count > 1) return failure("work.radio.one-level", "level_dbm");
     Worked worked;
     worked.sources = {"work.radio.units"};
-    auto microvolt = [&](double dbuv) -> Result<void> {
-        auto uv = measure::microvoltsOfDbuv(dbuv);
-        if (!uv) return passOn(uv);
-        worked.lines.push_back({"U = 10^(dBµV/20)", shown(dbuv), "level_uv", *uv});
-        return {};
-    };
-    if (given.has("level_dbm")) {
-        auto dbuv = measure::dbuvOfDbm(given.number("level_dbm"));
-        if (!dbuv) return passOn(dbuv);
+    auto dbuv = given.has("level_dbm") ? measure::dbuvOfDbm(given.number("level_dbm"))
+              : given.has("level_uv")  ? measure::dbuvOfMicrovolts(given.number("level_uv"))
+                                       : Result<double>(given.number("level_dbuv"));
+    if (!dbuv) return passOn(dbuv);
+    if (given.has("level_dbm"))
         worked.lines.push_back(
             {"in 50 Ω: dBm + 90 + 10 log10 50", shown(given.number("level_dbm")) + " + 106.9897", "level_dbuv", *dbuv});
-        if (auto done = microvolt(*dbuv); !done) return passOn(done);
-        return worked;
+    if (given.has("level_uv"))
+        worked.lines.push_back(
+            {"20 log10 of microvolts", "20 log10 " + shown(given.number("level_uv")), "level_dbuv", *dbuv});
+    if (!given.has("level_dbm")) {
+        auto dbm = measure::dbmOfDbuv(*dbuv);
+        if (!dbm) return passOn(dbm);
+        worked.lines.push_back({"in 50 Ω: dBµV − 90 − 10 log10 50", shown(*dbuv) + " − 106.9897", "level_dbm", *dbm});
     }
-    if (!given.has("level_dbuv")) return failure("work.missing", "", {{"wanted", "level_dbm"}});
-    auto dbm = measure::dbmOfDbuv(given.number("level_dbuv"));
-    if (!dbm) return passOn(dbm);
-    worked.lines.push_back(
-        {"in 50 Ω: dBµV − 90 − 10 log10 50", shown(given.number("level_dbuv")) + " − 106.9897", "level_dbm", *dbm});
-    if (auto done = microvolt(given.number("level_dbuv")); !done) return passOn(done);
+    if (!given.has("level_uv")) {
+        auto uv = measure::microvoltsOfDbuv(*dbuv);
+        if (!uv) return passOn(uv);
+        worked.lines.push_back({"U = 10^(dBµV/20)", fmt::format("10^({}/20)", shown(*dbuv)), "level_uv", *uv});
+    }
     return worked;
 }
 
@@ -274,7 +279,10 @@ Topic radioTopic()
           {needed("availability", {0.5, 0.999999, true}), usual("deviation_db", "8", {0, 30})},
           fading,
           "availability=0.99"},
-         {"convert", {optional("level_dbm", levels), optional("level_dbuv", {-150, 220})}, convert, "level_dbm=-100"},
+         {"convert",
+          {optional("level_dbm", levels), optional("level_dbuv", {-150, 220}), optional("level_uv", {1e-7, 1e9})},
+          convert,
+          "level_dbm=-100"},
          {"mean", {neededList("levels_dbm", levels)}, mean, "levels_dbm=-60,-70,-80"},
          {"range",
           {needed("less_db", {0, 100}), usual("decade_loss_db", "28", {10, 80})},

@@ -23,8 +23,9 @@ using Value = std::variant<double, std::vector<double>, std::string, std::vector
 /// One step of a computation, as a person would write it down.
 struct Line {
     std::string formula; ///< in mathematical text, with letters: "V = 2 L r I"
-    std::string numbers; ///< the same with the numbers put in: "2 × 60 m × 12.1 Ω/km × 0.5 A"; may be empty
-    std::string name;    ///< of the result, with its unit: "drop_v"
+    /// The same with the numbers put in, "2 × 60 m × 12.1 Ω/km × 0.5 A", or what was given, "k = 5, n = 5"; may be empty.
+    std::string numbers;
+    std::string name; ///< of the result, with its unit: "drop_v"
     Value value;
 };
 
@@ -37,14 +38,14 @@ struct Remark {
 /// A computation that can be followed.
 struct Worked {
     std::vector<Line> lines;
-    std::vector<Remark> remarks;      ///< what the result says, in words
-    std::vector<std::string> limits;  ///< where it stops being true: phrases of core/words
+    std::vector<Remark> remarks; ///< what the result says, in words
+    std::vector<std::string> limits; ///< where it stops being true: phrases of core/words
     std::vector<std::string> sources; ///< where the formulas come from: phrases of core/words
 };
 
 /// One question a topic answers.
 struct Computation {
-    std::string_view what;     ///< a word: "margin"; one topic has none twice
+    std::string_view what; ///< a word: "margin"; one topic has none twice
     std::vector<Input> inputs; ///< in the order of help
     /// Errors of core/measure; its inputs there should bear the names they have here.
     Result<Worked> (*run)(const Given& given) = nullptr;
@@ -66,8 +67,10 @@ Topic conformityTopic();
 Topic loopTopic();
 Topic opticsTopic();
 Topic radioTopic();
+Topic routeTopic();
 Topic soundTopic();
 Topic temperatureTopic();
+Topic temporalTopic();
 Topic timerTopic();
 Topic trialsTopic();
 

@@ -44,7 +44,7 @@ Result<Worked> proved(const Given& given)
     Worked worked;
     worked.lines = {
         {"at least, one-sided: the beta quantile of 1 − C with k and n − k + 1", kn, "at_least", *least},
-        {"misses at most, one-sided: one less that", "1 − " + shown(*least), "misses_at_most", *missAtMost},
+        {"misses at most, one-sided: 1 − at least", "1 − " + shown(*least), "misses_at_most", *missAtMost},
         {"two-sided (Clopper and Pearson), lower: the beta quantile of (1 − C)/2", kn, "exact_lower", exact->lower},
         {"upper: the beta quantile of 1 − (1 − C)/2 with k + 1 and n − k", kn, "exact_upper", exact->upper},
         {"two-sided (Wilson): (k + z²/2 ∓ z √(k (n − k)/n + z²/4))/(n + z²), lower", kn, "wilson_lower", score->lower},
