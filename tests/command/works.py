@@ -6,6 +6,7 @@ Sources stand beside each vector in tests/reference/measure-vectors.json; "-pub"
 """
 import json
 import re
+import shlex
 import unittest
 
 from common import CANNOT, ROOT, WELL, ByWords
@@ -24,13 +25,14 @@ class Works(ByWords):
         vector = VECTORS[vector]
         room = vector["tolerance"].get("absolute", 0)
         room = room[letter] if isinstance(room, dict) else room
+        room = max(room, vector["tolerance"].get("relative", 0) * abs(vector["expected"][letter]))
         self.assertAlmostEqual(value, vector["expected"][letter], delta=room, msg=vector["source"])
 
     def test_what_the_readme_shows(self):
         self.assertGreaterEqual(len(SHOWN), 5)
         for line in SHOWN:
             with self.subTest(line):
-                ran = self.must(*line.split())
+                ran = self.must(*shlex.split(line))
                 self.assertEqual(ran.err, "")
                 self.assertNotRegex(ran.out, r"work\.[a-z]|\{[a-z_]+\}")
 
@@ -41,7 +43,7 @@ class Works(ByWords):
             told = self.must("work", topic, "--help", "--json").answer
             self.assertTrue(told["computations"], topic)
             for computation in told["computations"]:
-                self.assertEqual(computation["example"].split()[:3], ["proofwalk", "work", topic])
+                self.assertEqual(shlex.split(computation["example"])[:3], ["proofwalk", "work", topic])
 
     def test_figures_met_in_print(self):
         trials = self.results("trials", hits=7, tries=50)
@@ -55,6 +57,20 @@ class Works(ByWords):
             found = self.results("temperature", what="type-k", temperature_c=celsius)
             self.near("temp-08-pub", letter, found["reference_mv"])
         self.near("temp-07-pub", "f41", self.results("temperature", value_f=41)["value_c"])
+
+    def test_an_instrument_past_its_calibration_gives_no_verdict(self):
+        # conf-06: U = 29.58 ohm; 4723 lies more than that inside 4653 to 4787, and 4700 to 4787 leaves it undecided.
+        sheet = {"reading_ohm": 4723, "accuracy_pct": 0.5, "digits": 2, "last_place_ohm": 1, "upper_ohm": 4787,
+                 "read_on": "2026-11-25"}
+        within = self.results("conformity", **sheet, lower_ohm=4653, calibrated="2026-03-02")
+        self.near("conf-06", "U", within["expanded_ohm"])
+        self.assertEqual(within["verdict"], "pass")
+        self.assertEqual(self.results("conformity", **sheet, lower_ohm=4700)["verdict"], "undecided")
+        self.assertEqual(self.results("conformity", **sheet, lower_ohm=4760)["verdict"], "fail")
+        overdue = self.must("work", "conformity", *(f"{k}={v}" for k, v in sheet.items()), "lower_ohm=4653",
+                            "calibrated=2024-03-02", "--json").answer
+        self.assertNotIn("verdict", overdue["results"])
+        self.assertTrue(any("overdue" in remark for remark in overdue["remarks"]))
 
     def test_other_units_in_the_name(self):
         """The same length in feet, the same time in minutes, the same level in no other unit."""
