@@ -121,6 +121,36 @@ Result<Worked> verdict(const Given& given)
     return worked;
 }
 
+/// Days since calibration; true if the data sheet may still be believed, or nothing was said of it.
+Result<bool> addCalibration(Worked& worked, const Given& given)
+{
+    if (!given.has("calibrated")) return true;
+    if (!given.has("read_on")) return failure("work.missing", "", {{"wanted", "read_on"}});
+    auto age = measure::calibrationAge(given.word("calibrated"), given.word("read_on"), given.count("interval_days"));
+    if (!age) return passOn(age);
+    worked.lines.push_back({"days since calibration", given.word("read_on") + " − " + given.word("calibrated"),
+                            "calibration_days", static_cast<double>(age->days)});
+    worked.remarks.push_back({age->overdue ? "work.conformity.overdue" : "work.conformity.in-date", {}});
+    return !age->overdue;
+}
+
+/// The verdict of a reading whose uncertainty was computed, where there are limits.
+Result<void> addInstrumentVerdict(Worked& worked, const Given& given, double expanded)
+{
+    const auto lower = given.maybe("lower");
+    const auto upper = given.maybe("upper");
+    if (!lower && !upper) return {};
+    auto limits = measure::acceptanceLimits(expanded, lower, upper);
+    if (!limits) return passOn(limits);
+    addAcceptance(worked, given, *limits, expanded);
+    auto judged = measure::judgeComputed(given.number("reading"), expanded, lower, upper);
+    if (!judged) return passOn(judged);
+    worked.lines.push_back({"the reading against these limits", "", "verdict", wordOf(*judged)});
+    worked.remarks.push_back({"conformity." + wordOf(*judged), {}});
+    worked.sources.emplace_back("work.source.ilac-g8");
+    return {};
+}
+
 Result<Worked> instrument(const Given& given)
 {
     const measure::ReadingAccuracy accuracy{given.number("reading"), given.number("accuracy_pct"),
@@ -144,13 +174,10 @@ Result<Worked> instrument(const Given& given)
         {"to reading + U", "", "to" + unit, accuracy.reading + u->expanded}};
     worked.limits = {"work.limit.data-sheet", "work.limit.rectangular-tails"};
     worked.sources = {"work.source.jcgm-100"};
-    if (!given.has("calibrated")) return worked;
-    if (!given.has("read_on")) return failure("work.missing", "", {{"wanted", "read_on"}});
-    auto age = measure::calibrationAge(given.word("calibrated"), given.word("read_on"), given.count("interval_days"));
-    if (!age) return passOn(age);
-    worked.lines.push_back({"days since calibration", given.word("read_on") + " − " + given.word("calibrated"),
-                            "calibration_days", static_cast<double>(age->days)});
-    worked.remarks.push_back({age->overdue ? "work.conformity.overdue" : "work.conformity.in-date", {}});
+    auto believed = addCalibration(worked, given);
+    if (!believed) return passOn(believed);
+    if (!*believed) return worked;
+    if (auto added = addInstrumentVerdict(worked, given, u->expanded); !added) return passOn(added);
     return worked;
 }
 
@@ -271,9 +298,10 @@ Topic conformityTopic()
              {"instrument",
               {number("reading"), usual("accuracy_pct", "0", {0, 1000}), usual("digits", "0", {0, 1e6}),
                ofAnyUnit(needed("last_place", notNegative)), ofAnyUnit(optional("fixed", notNegative)), day, readOn,
-               whole(usual("interval_days", "365", {1, 36500}))},
+               whole(usual("interval_days", "365", {1, 36500})), maybeNumber("lower"), maybeNumber("upper")},
               instrument,
-              "reading_ohm=4723 accuracy_pct=0.5 digits=2 last_place_ohm=1 calibrated=2026-03-02 read_on=2026-11-25"},
+              "reading_ohm=4723 accuracy_pct=0.5 digits=2 last_place_ohm=1 calibrated=2026-03-02 read_on=2026-11-25 "
+              "lower_ohm=4653 upper_ohm=4787"},
              {"guard",
               {ofAnyUnit(needed("standard", positive)), maybeNumber("lower"), maybeNumber("upper"),
                usual("risk", "0.05", {1e-12, 0.5})},
