@@ -9,8 +9,10 @@ Item {
 
     required property DeviceCard card
     property real plateWidth: 0
+    /// What it is, and no more: the hand that types needs the room.
+    property bool brief: false
 
-    implicitHeight: proofs.y + proofs.height
+    implicitHeight: brief ? second.y + second.height : proofs.y + proofs.height
 
     Icon {
         id: icon
@@ -44,7 +46,7 @@ Item {
     }
     Flow {
         id: answers
-        visible: heading.card.zoneWords !== ""
+        visible: !heading.brief && heading.card.zoneWords !== ""
         height: visible ? implicitHeight : 0
         anchors { top: second.bottom; topMargin: 6; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         spacing: 4
@@ -55,6 +57,7 @@ Item {
     }
     ProofRow {
         id: proofs
+        visible: !heading.brief
         anchors { top: answers.bottom; topMargin: 6; left: parent.left; right: parent.right; leftMargin: Theme.margin; rightMargin: Theme.margin }
         proofs: heading.card.proofs
     }

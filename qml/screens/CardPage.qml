@@ -34,13 +34,14 @@ FocusScope {
         width: parent.width
         floor: device.floor
         room: device.room
-        way: page.height < 600 ? "" : device.position // the step needs the room more
+        // The step needs the room more; and under the hand that types only the tag has it.
+        way: page.height >= 600 ? device.position : page.measuring ? device.tag : ""
     }
 
     RoomPicture {
         id: picture
         anchors { top: sign.bottom; left: parent.left; right: parent.right }
-        height: Math.max(40, Math.min(138, page.spare - stair.contentHeight))
+        height: heading.brief || (page.timing && page.height < 600) ? 40 : Math.max(40, Math.min(138, page.spare - stair.contentHeight))
         spots: SpotList { id: spots; tag: page.tag }
         onSpotTapped: row => Whereabouts.go(Whereabouts.Walk, "card", spots.tagAt(row))
         Accessible.name: Words.with("window.room-drawing", "room", device.room)
@@ -59,6 +60,7 @@ FocusScope {
         anchors { top: picture.bottom; topMargin: 14; left: parent.left; right: parent.right }
         card: device
         plateWidth: plate.width
+        brief: page.measuring && page.height < 720
     }
 
     Scroller {
@@ -102,7 +104,9 @@ FocusScope {
         id: reading
 
         ReadingPanel {
-            anchors.fill: parent
+            id: panel
+            anchors { fill: parent; topMargin: panel.read && page.height < 560 ? sign.y + sign.height - heading.y - heading.height : 0 }
+            focus: true
             card: device
             onWantsFault: sheets.fault()
             onWantsMore: sheets.showMore()
@@ -114,6 +118,7 @@ FocusScope {
 
         StopwatchPage {
             anchors.fill: parent
+            focus: true
             subject: device.subject
             step: device.stepNames.length > 0 ? device.stepNames[0] : ""
             onWantsFault: sheets.fault()

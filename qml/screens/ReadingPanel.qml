@@ -8,10 +8,16 @@ FocusScope {
     id: panel
 
     required property DeviceCard card
+    /// The words have been read, where they and the pad do not fit on one page.
+    property bool read: false
+    readonly property bool fits: height - pad.height - keys.height - figure.height - 48 >= column.height
+    readonly property bool gate: !read && !fits
 
     signal wantsFault()
     signal wantsMore()
     signal recorded()
+
+    Keys.forwardTo: [pad] // figures are for the pad, wherever on the page the keyboard is
 
     Rectangle { anchors.fill: parent; color: Theme.paper }
 
@@ -20,11 +26,13 @@ FocusScope {
         subject: panel.card.subject
         step: panel.card.stepNames.length > 0 ? panel.card.stepNames[0] : ""
         onRecorded: panel.recorded()
+        onStepChanged: panel.read = fresh // half typed already: it was read
     }
 
     Scroller {
         id: words
-        anchors { top: parent.top; topMargin: 8; left: parent.left; right: parent.right; bottom: pad.top; bottomMargin: 8 }
+        anchors { top: parent.top; topMargin: 8; left: parent.left; right: parent.right; bottom: panel.gate ? ready.top : typed.top; bottomMargin: 4 }
+        visible: height > 32
         name: Words.of("window.reading")
         contentHeight: column.height
 
@@ -44,46 +52,60 @@ FocusScope {
                 Caption { width: parent.width; text: entry.expect; color: Theme.ink }
                 Caption { width: parent.width; visible: entry.never !== ""; text: entry.never; font.bold: true; color: Theme.ink }
             }
-            ReadingFigure {
-                x: Theme.margin
-                width: parent.width - 2 * x
-                entry: entry
-            }
-            ScalePicture {
-                visible: !isNaN(entry.lower) || !isNaN(entry.upper)
-                width: parent.width
-                height: visible ? 76 : 0
-                lower: entry.lower
-                upper: entry.upper
-                value: entry.value
-                uncertainty: entry.uncertainty
-                setPoint: entry.setPoint
-                mark: entry.verdict
-                lowerText: entry.lowerText
-                upperText: entry.upperText
-                valueText: entry.valueText
-            }
-            Caption {
-                x: Theme.margin
-                width: parent.width - 2 * x
-                visible: text !== ""
-                text: entry.problem !== "" ? "" : entry.diagnosis !== "" ? entry.diagnosis : entry.wantingWords
-                color: Theme.ink
-            }
-            ProblemLine {
-                x: Theme.margin
-                width: parent.width - 2 * x
-                visible: text !== ""
-                text: entry.problem !== "" ? entry.problem : panel.card.problem
-            }
+        }
+    }
+
+    // What is typed is always in sight; its scale comes with the first digit where the words need the room until then.
+    Column {
+        id: typed
+        readonly property bool roomy: panel.height - pad.height - keys.height - figure.height - 144 > column.height
+
+        visible: !panel.gate
+
+        anchors { left: parent.left; right: parent.right; bottom: pad.top; bottomMargin: 8 }
+        spacing: 2
+
+        ReadingFigure {
+            id: figure
+            x: Theme.margin
+            width: parent.width - 2 * x
+            entry: entry
+        }
+        ScalePicture {
+            visible: (!isNaN(entry.lower) || !isNaN(entry.upper)) && (typed.roomy || !isNaN(entry.value))
+            width: parent.width
+            height: visible ? 96 : 0
+            lower: entry.lower
+            upper: entry.upper
+            value: entry.value
+            uncertainty: entry.uncertainty
+            setPoint: entry.setPoint
+            mark: entry.verdict
+            lowerText: entry.lowerText
+            upperText: entry.upperText
+            valueText: entry.valueText
+        }
+        Caption {
+            x: Theme.margin
+            width: parent.width - 2 * x
+            visible: text !== ""
+            text: entry.problem !== "" ? "" : entry.diagnosis !== "" ? entry.diagnosis : entry.wantingWords
+            color: Theme.ink
+        }
+        ProblemLine {
+            x: Theme.margin
+            width: parent.width - 2 * x
+            visible: text !== ""
+            text: entry.problem !== "" ? entry.problem : panel.card.problem
         }
     }
 
     NumberPad {
         id: pad
         objectName: "pad"
+        visible: !panel.gate
         anchors { left: parent.left; right: parent.right; bottom: keys.top; margins: Theme.margin; bottomMargin: Theme.gap }
-        focus: true
+        focus: !panel.gate
         unitText: entry.unitText
         leftEnd: entry.leftEnd
         rightEnd: entry.rightEnd
@@ -96,6 +118,18 @@ FocusScope {
         onErase: entry.erase()
         onEnd: which => which < 0 ? entry.nextUnit() : entry.end(which)
         onNext: entry.record()
+    }
+
+    ActionButton {
+        id: ready
+        objectName: "words-read"
+        visible: panel.gate
+        focus: panel.gate
+        anchors { left: parent.left; right: parent.right; bottom: keys.top; margins: Theme.margin; bottomMargin: Theme.gap }
+        tall: true
+        style: ActionButton.Filled
+        text: Words.of("window.reading.ready")
+        onClicked: { panel.read = true; pad.forceActiveFocus(Qt.OtherFocusReason); }
     }
 
     ButtonRow {

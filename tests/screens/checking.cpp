@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/screens/checking.h"
 
+#include "core/journal/home.h"
 #include "qml/models/desk.h"
+#include "qml/models/jobshelf.h"
 #include "qml/models/whereabouts.h"
 #include "qml/parts/theme.h"
 #include "tests/qml/rig/accessible.h"
@@ -12,6 +14,7 @@
 #include "tests/qml/rig/targets.h"
 #include "tests/screens/acting.h"
 
+#include <filesystem>
 #include <functional>
 
 namespace proofwalk::screens {
@@ -86,11 +89,22 @@ void sayAll(const rig::Findings& findings, const Say& say)
     for (const auto& line : rig::toText(findings).split(u'\n', Qt::SkipEmptyParts)) say(line);
 }
 
+/// Forgets what the window kept of the jobs before: where one stood in them, what was half typed, which were open.
+QString forgotten()
+{
+    const auto home = journal::homeFolder();
+    if (!home) return QString::fromStdString(home.error().code);
+    std::error_code failed;
+    std::filesystem::remove_all(*home / "window", failed);
+    models::JobShelf::instance().recall();
+    return QString::fromStdString(failed ? failed.message() : "");
+}
+
 /// Job, window, actions; nullptr, and said, if any of it fails.
 QQuickWindow* begin(const State& state, const QSize& size, rig::Stage& stage, Jobs& jobs, const Say& say)
 {
-    QString problem;
-    if (state.job != u"-") {
+    QString problem = forgotten();
+    if (problem.isEmpty() && state.job != u"-") {
         const auto file = jobs.fresh(state.job);
         problem = file ? opened(*file) : QString::fromStdString(file.error().code + " " + file.error().where);
     }
