@@ -23,7 +23,7 @@ using Value = std::variant<double, std::vector<double>, std::string, std::vector
 /// One step of a computation, as a person would write it down.
 struct Line {
     std::string formula; ///< in mathematical text, with letters: "V = 2 L r I"
-    /// The same with the numbers put in, "2 × 60 m × 12.1 Ω/km × 0.5 A", or what was given, "k = 5, n = 5"; may be empty.
+    /// The same with the numbers put in, "2 × 60 m × 12.1 Ω/km × 0.5 A", or what was given, "k = 5, n = 5". Or empty.
     std::string numbers;
     std::string name; ///< of the result, with its unit: "drop_v"
     Value value;
