@@ -53,11 +53,15 @@ void Monkey::act()
     if (m_chance.bounded(3) != 0) untilAnswered();
 }
 
+/// Whoever changes something and sees this fail has broken it, and not been unlucky.
+constexpr quint32 usual = 336789975;
+
 quint32 seedAsked()
 {
     bool given = false;
     const auto asked = qEnvironmentVariable("PROOFWALK_SEED").toUInt(&given);
-    return given ? asked : QRandomGenerator::global()->generate();
+    if (given) return asked;
+    return qEnvironmentVariableIsSet("PROOFWALK_LONG") ? QRandomGenerator::global()->generate() : usual;
 }
 
 void untilAnswered()

@@ -28,7 +28,7 @@ private:
     bool m_touch = false;
 };
 
-/// The seed of PROOFWALK_SEED, or a new one.
+/// The seed of PROOFWALK_SEED; else a new one in a long run (PROOFWALK_LONG), and always the same in a usual one.
 quint32 seedAsked();
 
 /// Waits until the desk owes nothing.
