@@ -20,6 +20,12 @@ FocusScope {
         else event.accepted = false;
     }
 
+    // Whoever takes a row goes to its page, beside the list too.
+    Connections {
+        target: Whereabouts
+        function onMoved() { if (Whereabouts.place === Whereabouts.Walk && place.paged) page.forceActiveFocus(Qt.OtherFocusReason); }
+    }
+
     WalkListPage {
         id: list
         visible: place.beside || !place.paged
@@ -47,6 +53,7 @@ FocusScope {
         width: place.width - x
         height: place.height
         focus: place.paged
+        onLoaded: (item as Item).focus = true
         source: Whereabouts.page === "round" ? "RoundPage.qml"
               : Whereabouts.page === "sequence" ? "SequencePage.qml"
               : Whereabouts.page === "arrival" ? "ArrivalPage.qml"
