@@ -27,8 +27,8 @@ void sayTimes(Face& face, const measure::Hearing& heard, Json::Object& answer)
         answer["period_s"] = digits(*heard.sight.period_s, 2);
     }
     if (heard.sight.cyclesSeen > 0) {
-        face.say("listen.cycles", {{"seen", std::int64_t{heard.sight.cyclesSeen}},
-                                   {"whole", std::int64_t{heard.sight.cyclesWhole}}});
+        face.say("listen.cycles",
+                 {{"seen", std::int64_t{heard.sight.cyclesSeen}}, {"whole", std::int64_t{heard.sight.cyclesWhole}}});
         answer["cycles_seen"] = std::int64_t{heard.sight.cyclesSeen};
         answer["cycles_whole"] = std::int64_t{heard.sight.cyclesWhole};
     }

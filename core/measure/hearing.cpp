@@ -34,7 +34,8 @@ double scoreOf(const PatternSight& sight, double length_s)
     if (prescribed(sight.pattern)) {
         const double heard_s = sight.cyclesSeen * *sight.period_s;
         const double whole = static_cast<double>(sight.cyclesWhole) / sight.cyclesSeen;
-        return 1 + sight.explained * whole * std::min(1.0, sight.cyclesWhole / 3.0) * std::min(1.0, 2 * heard_s / length_s);
+        return 1
+             + sight.explained * whole * std::min(1.0, sight.cyclesWhole / 3.0) * std::min(1.0, 2 * heard_s / length_s);
     }
     return sight.pattern == Pattern::pulsed ? sight.explained : 0;
 }
@@ -127,8 +128,8 @@ double dropBetween_db(const Spectra& spectra, const std::vector<Sounding>& sound
 bool mayBeFour(const View& view)
 {
     return !view.sight.onsetIntervals_s.empty()
-           && std::ranges::all_of(view.sight.onsetIntervals_s, [](double each_s) { return each_s > 5 && each_s < 13; })
-           && std::ranges::all_of(view.soundings, [](const Sounding& each) { return each.to_s - each.from_s < 2; });
+        && std::ranges::all_of(view.sight.onsetIntervals_s, [](double each_s) { return each_s > 5 && each_s < 13; })
+        && std::ranges::all_of(view.soundings, [](const Sounding& each) { return each.to_s - each.from_s < 2; });
 }
 
 bool clipped(const Recording& recording)
@@ -137,7 +138,9 @@ bool clipped(const Recording& recording)
     for (const float sample : recording.samples) most = std::max(most, std::fabs(sample));
     std::size_t flat = 0;
     for (std::size_t i = 1; i < recording.samples.size(); ++i)
-        flat += std::fabs(recording.samples[i]) >= 0.998F * most && recording.samples[i] == recording.samples[i - 1] ? 1U : 0U;
+        flat += std::fabs(recording.samples[i]) >= 0.998F * most && recording.samples[i] == recording.samples[i - 1]
+                  ? 1U
+                  : 0U;
     return most > 0 && static_cast<double>(flat) > 0.002 * static_cast<double>(recording.samples.size());
 }
 
@@ -180,17 +183,18 @@ struct Repeated {
     Pattern pattern = Pattern::none;
     bool outOfStep = false;
     bool hint = false; ///< not enough to name a pattern, too much to deny one
-    double most = 0;   ///< the greatest likeness met
+    double most = 0; ///< the greatest likeness met
 };
 
-Repeated repeats(const std::vector<Strength>& strengths)
+Repeated repeats(std::span<const Strength> strengths)
 {
     Repeated found;
-    for (const Strength& strength : std::span(strengths).first(std::min<std::size_t>(strengths.size(), 3))) {
+    for (const Strength& strength : strengths) {
         if (const auto three = foldedOver(levelOf(strength, 15), Pattern::temporalThree)) {
             found.most = std::max(found.most, three->one);
             const bool likelier = three->one > three->march + 0.03 && three->one > three->block + 0.03;
-            if (three->one >= 0.85 && three->repeats >= 0.5 && likelier) return {Pattern::temporalThree, false, true, three->one};
+            if (three->one >= 0.85 && three->repeats >= 0.5 && likelier)
+                return {Pattern::temporalThree, false, true, three->one};
             if (three->two >= 0.9 && three->two > three->march + 0.03 && three->two > three->block + 0.03
                 && three->repeats >= 0.85)
                 return {Pattern::temporalThree, true, true, three->two};
@@ -206,6 +210,14 @@ Repeated repeats(const std::vector<Strength>& strengths)
         }
     }
     return found;
+}
+
+/// How many of the strengths are worth folding: a clear rhythm is only asked whether it is two sounders' sum.
+std::size_t foldedViews(const View& best, std::size_t strengths)
+{
+    const bool clear =
+        best.sight.pattern == Pattern::pulsed && best.sight.explained >= 0.95 && best.level->contrast_db >= 10;
+    return std::min<std::size_t>(strengths, clear ? 1 : 2);
 }
 
 /// How much of a level comes again after some time between 0.1 s and 6 s, 0 to 1.
@@ -228,7 +240,8 @@ double returning(const Level& level)
     for (std::size_t lag = from; lag < to; ++lag) {
         double sum = 0;
         for (std::size_t i = lag; i < values.size(); ++i) sum += values[i] * values[i - lag];
-        const double share = all > 0 ? sum / all * static_cast<double>(values.size()) / static_cast<double>(values.size() - lag) : 0;
+        const double share =
+            all > 0 ? sum / all * static_cast<double>(values.size()) / static_cast<double>(values.size() - lag) : 0;
         if (share > before) best = std::max(best, share); // a rise: not the slow fall from lag 0
         before = share;
     }
@@ -248,10 +261,13 @@ void takeRest(Hearing& hearing, const Recording& recording, const Views& views, 
     const bool even = leastContrast(0, 3) < 6;
     const bool evenLine = lines.empty() ? false : leastContrast(3, views.levels.size()) < 6;
     const double share = std::max(even ? wandering : 0, evenLine ? standing : 0);
-    hearing.pattern = share >= 0.9 ? Pattern::steady : std::max(share, 0.6 * wandering) >= 0.5 ? Pattern::undecided : Pattern::none;
+    hearing.pattern = share >= 0.9                            ? Pattern::steady
+                    : std::max(share, 0.6 * wandering) >= 0.5 ? Pattern::undecided
+                                                              : Pattern::none;
     // That nothing is there can be said only of a recording in which it would be heard: not of one full of noise.
     const double even_db = leastContrast(0, 3);
-    hearing.confident = hearing.pattern == Pattern::steady ? share >= 0.97 : even_db > 12 && std::max(standing, wandering) < 0.2;
+    hearing.confident =
+        hearing.pattern == Pattern::steady ? share >= 0.97 : even_db > 12 && std::max(standing, wandering) < 0.2;
     if (hearing.pattern == Pattern::steady) hearing.sight = {};
     for (std::size_t i = 0; i < views.levels.size(); ++i)
         if (i % 3 < 2 && returning(views.levels[i]) > 0.2) hearing.confident = false;
@@ -292,14 +308,16 @@ Result<Hearing> listenTo(const Recording& recording)
     hearing.contrast_db = best.level->contrast_db;
     hearing.sight = best.sight;
     if (prescribed(best.sight.pattern)) takePrescribed(hearing, best);
-    else if (const auto repeated = repeats(strengths); repeated.pattern != Pattern::none) {
+    else if (const auto repeated = repeats(std::span(strengths).first(foldedViews(best, strengths.size())));
+             repeated.pattern != Pattern::none) {
         hearing.pattern = repeated.pattern;
         hearing.doubts.push_back(repeated.outOfStep ? HearingDoubt::outOfStep : HearingDoubt::weak);
     } else if (const double drop_db = dropBetween_db(spectra, best.soundings);
                best.sight.pattern == Pattern::pulsed && (drop_db > 3 || hearing.contrast_db < 8)) {
         hearing.pattern = mayBeFour(best) ? Pattern::undecided : Pattern::pulsed;
         hearing.confident = best.sight.explained >= 0.9 && best.pulses.size() >= 6 && hearing.contrast_db >= 8
-                            && drop_db > std::min(10.0, 0.6 * hearing.contrast_db) && hearing.pattern == Pattern::pulsed && !repeated.hint;
+                         && drop_db > std::min(10.0, 0.6 * hearing.contrast_db) && hearing.pattern == Pattern::pulsed
+                         && !repeated.hint;
     } else {
         takeRest(hearing, recording, views, lines);
         if (repeated.hint) hearing.confident = false;

@@ -91,7 +91,8 @@ Strength strengthByContrast(const Spectra& spectra, const std::vector<BinHabit>&
     std::vector<Chosen> chosen;
     for (std::size_t bin = 0; bin < habits.size(); ++bin)
         if (const double over = habits[bin].high / habits[bin].floor - noise; over >= best / selected && over > 0)
-            chosen.push_back({bin, over}); // the weight that lifts a signal best out of noise: its power over the noise's
+            chosen.push_back(
+                {bin, over}); // the weight that lifts a signal best out of noise: its power over the noise's
     if (chosen.empty()) chosen.push_back({0, 1});
     return sum(spectra, habits, chosen);
 }
@@ -118,8 +119,7 @@ Level levelOf(const Strength& strength, std::size_t pieces)
         if (i + half < count) total += double{strength.overFloor[i + half]};
         if (i > half) total -= double{strength.overFloor[i - half - 1]};
         const std::size_t within = std::min(i + half, count - 1) - (i > half ? i - half : 0) + 1;
-        level.level_db.push_back(
-            static_cast<float>(decibel(std::max(total / static_cast<double>(within), 1e-3))));
+        level.level_db.push_back(static_cast<float>(decibel(std::max(total / static_cast<double>(within), 1e-3))));
     }
     std::vector<float> values = level.level_db;
     level.floor_db = quantile(values, floorShare);

@@ -11,10 +11,10 @@ namespace proofwalk::measure {
 /// A level over time.
 struct Level {
     double frame_s = 0;
-    double smooth_s = 0;         ///< over how long each value is the mean
+    double smooth_s = 0; ///< over how long each value is the mean
     std::vector<float> level_db; ///< over the floor
-    double floor_db = 0;         ///< what it has when the sound is off
-    double contrast_db = 0;      ///< how far it rises when the sound is on
+    double floor_db = 0; ///< what it has when the sound is off
+    double contrast_db = 0; ///< how far it rises when the sound is on
 };
 
 /// The row of pieces at some frequencies, each counted over its own floor; not yet smoothed.

@@ -29,13 +29,16 @@ Fold foldAt(const std::vector<double>& shares, double frames)
     std::vector<double> count(phases, 0);
     double sum = 0;
     double squares = 0;
-    for (std::size_t i = 0; i < shares.size(); ++i) {
-        const double turn = static_cast<double>(i) / frames;
-        const auto phase = std::min(phases - 1, static_cast<std::size_t>((turn - std::floor(turn)) * phases));
-        fold.mean[phase] += shares[i];
+    const double step = phases / frames;
+    double at = 0;
+    for (const double each : shares) {
+        const auto phase = std::min(phases - 1, static_cast<std::size_t>(at));
+        fold.mean[phase] += each;
         count[phase] += 1;
-        sum += shares[i];
-        squares += shares[i] * shares[i];
+        sum += each;
+        squares += each * each;
+        at += step;
+        if (at >= phases) at -= phases;
     }
     const auto n = static_cast<double>(shares.size());
     const double middle = sum / n;
@@ -91,8 +94,7 @@ double correlation(const std::vector<double>& fold, const std::vector<double>& c
     double best = -1;
     for (std::size_t turn = 0; turn < phases; ++turn) {
         double sum = 0;
-        for (std::size_t p = 0; p < phases; ++p)
-            sum += (fold[(p + turn) % phases] - meanFold) * (cycle[p] - meanCycle);
+        for (std::size_t p = 0; p < phases; ++p) sum += (fold[(p + turn) % phases] - meanFold) * (cycle[p] - meanCycle);
         best = std::max(best, sum / std::sqrt(squaresFold * squaresCycle));
     }
     return best;

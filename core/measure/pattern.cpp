@@ -22,14 +22,17 @@ double median(std::vector<double> values)
     return *middle;
 }
 
-bool near(double found, double wanted, double share) { return std::fabs(found - wanted) <= share * wanted + rounding_s; }
+bool near(double found, double wanted, double share)
+{
+    return std::fabs(found - wanted) <= share * wanted + rounding_s;
+}
 
 Result<void> check(std::span<const Sounding> soundings)
 {
     double before = 0;
     for (const Sounding& each : soundings) {
-        if (auto ok = checkWithin("on_intervals_s", each.from_s, before, day_s); !ok) return ok;
-        if (auto ok = checkWithin("on_intervals_s", each.to_s, each.from_s, day_s); !ok) return ok;
+        if (auto ok = checkWithin("from_s", each.from_s, before, day_s); !ok) return ok;
+        if (auto ok = checkWithin("to_s", each.to_s, each.from_s, day_s); !ok) return ok;
         before = each.to_s;
     }
     return {};
@@ -81,7 +84,7 @@ private:
     {
         const double apart = begin(i + 1) - begin(i);
         return apart >= m_shape.rest_s * (1 - recognised) - rounding_s
-               && apart <= m_shape.restMost_s * (1 + recognised) + rounding_s;
+            && apart <= m_shape.restMost_s * (1 + recognised) + rounding_s;
     }
     /// A cycle is whole if its steps are right and a rest stands on both sides, or an end of the row on one.
     bool wholeAt(std::size_t i)
@@ -101,8 +104,8 @@ private:
     bool followsGap(std::size_t i) const
     {
         return !m_starts.empty()
-               && near(std::remainder(begin(i) - begin(m_starts.back()), m_shape.cycle_s()) + m_shape.cycle_s(),
-                       m_shape.cycle_s(), 0.05);
+            && near(std::remainder(begin(i) - begin(m_starts.back()), m_shape.cycle_s()) + m_shape.cycle_s(),
+                    m_shape.cycle_s(), 0.05);
     }
     /// The cycles that should stand between, before and after the whole ones, and what of them is there.
     void fillBetween()

@@ -31,12 +31,12 @@ struct Sounding {
 
 /// The times of one pattern, in seconds.
 struct PatternShape {
-    int pulses = 0;        ///< in a cycle
-    double step_s = 0;     ///< from one pulse's beginning to the next one's
-    double rest_s = 0;     ///< from the last pulse's beginning to the next cycle's
+    int pulses = 0; ///< in a cycle
+    double step_s = 0; ///< from one pulse's beginning to the next one's
+    double rest_s = 0; ///< from the last pulse's beginning to the next cycle's
     double restMost_s = 0; ///< the same, counted the longer way
-    double pulse_s = 0;    ///< how long a pulse is on
-    double pause_s = 0;    ///< how long it is off after the last
+    double pulse_s = 0; ///< how long a pulse is on
+    double pause_s = 0; ///< how long it is off after the last
     double cycle_s() const { return (pulses - 1) * step_s + rest_s; }
 };
 
@@ -59,23 +59,23 @@ struct PatternTimes {
 struct PatternSight {
     Pattern pattern = Pattern::none;
     std::vector<double> onsetIntervals_s; ///< from each beginning to the next
-    std::optional<double> period_s;       ///< of the cycle, or of any rhythm that repeats
-    int cyclesSeen = 0;                   ///< whole or not; one cut off by an end of the row is not counted
+    std::optional<double> period_s; ///< of the cycle, or of any rhythm that repeats
+    int cyclesSeen = 0; ///< whole or not; one cut off by an end of the row is not counted
     int cyclesWhole = 0;
     double explained = 0; ///< share of the soundings that belong to the pattern, 0 to 1
-    PatternTimes times;   ///< as given, no echo taken off
+    PatternTimes times; ///< as given, no echo taken off
     bool missingPulse = false;
     bool extraPulse = false;
 };
 
 /// The pattern of soundings in order of time. One sounding of 6.5 s or more and no other is steady (longer than any
 /// cycle: our choice); a rhythm that repeats is pulsed; anything else is none.
-/// Errors: measure.out-of-range {input on_intervals_s} if they are not finite, not in order, overlap, or lie outside
+/// Errors: measure.out-of-range {input from_s or to_s} if they are not finite, not in order, overlap, or lie outside
 /// 0 s to a day; none at all is Pattern::none.
 Result<PatternSight> sightOfPattern(std::span<const Sounding> soundings);
 
 struct PatternDurations {
-    std::optional<bool> conform;      ///< nothing: within the uncertainty of a limit
+    std::optional<bool> conform; ///< nothing: within the uncertainty of a limit
     std::vector<PatternFault> faults; ///< the parts that are wrong beyond the uncertainty
 };
 

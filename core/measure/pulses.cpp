@@ -93,7 +93,7 @@ private:
         const double depth = std::min(10.0, 0.6 * (half - lowest));
         if (depth < 2) return 0;
         std::size_t further = fall;
-        while (further < m_after && double{m_values[further]} > half - depth) ++further;
+        while (further<m_after&& double{m_values[further]}> half - depth) ++further;
         const double taken_s = static_cast<double>(further - fall) * m_level.frame_s;
         const double sharp_s = m_level.smooth_s * (0.5 - std::pow(10, -(half_db + depth) / 10)) + m_level.frame_s;
         return std::max(0.0, taken_s - sharp_s) / depth * half_db;

@@ -10,8 +10,8 @@ namespace proofwalk::measure {
 /// One time the sound was on.
 struct Pulse {
     double from_s = 0;
-    double to_s = 0;     ///< when the level has fallen by half, the echo's share not taken off
-    double decay_s = 0;  ///< the echo's share of to_s, from how slowly the level falls
+    double to_s = 0; ///< when the level has fallen by half, the echo's share not taken off
+    double decay_s = 0; ///< the echo's share of to_s, from how slowly the level falls
     double level_db = 0; ///< over the floor
 };
 

@@ -10,7 +10,8 @@
 namespace proofwalk::measure {
 
 struct Transform::Plan {
-    explicit Plan(int length) : state(kiss_fftr_alloc(length, 0, nullptr, nullptr)), bins(static_cast<std::size_t>(length) / 2 + 1)
+    explicit Plan(int length)
+        : state(kiss_fftr_alloc(length, 0, nullptr, nullptr)), bins(static_cast<std::size_t>(length) / 2 + 1)
     {
     }
     Plan(const Plan&) = delete;
@@ -36,8 +37,8 @@ int quickLength(int length)
 } // namespace
 
 Transform::Transform(std::size_t length)
-    : m_plan(std::make_unique<Plan>(quickLength(static_cast<int>(length)))),
-      m_window(2 * (m_plan->bins.size() - 1)), m_windowed(m_window.size()), m_power(m_plan->bins.size())
+    : m_plan(std::make_unique<Plan>(quickLength(static_cast<int>(length)))), m_window(2 * (m_plan->bins.size() - 1)),
+      m_windowed(m_window.size()), m_power(m_plan->bins.size())
 {
     for (std::size_t i = 0; i < m_window.size(); ++i) {
         const double turn = (static_cast<double>(i) + 0.5) / static_cast<double>(m_window.size());

@@ -27,8 +27,8 @@ double median(std::vector<double>& values)
 }
 
 /// Where pieces of `length` samples begin: within the stretches, at most `most` of them, evenly.
-std::vector<std::size_t> beginnings(const Recording& recording, std::span<const Sounding> stretches,
-                                    std::size_t length, std::size_t most)
+std::vector<std::size_t> beginnings(const Recording& recording, std::span<const Sounding> stretches, std::size_t length,
+                                    std::size_t most)
 {
     std::vector<std::size_t> all;
     for (const Sounding& stretch : stretches) {
@@ -119,7 +119,8 @@ std::vector<Line> linesOf(const LineSpectrum& spectrum, std::size_t most)
     }
     std::ranges::sort(lines, std::greater{}, &Line::power);
     lines.resize(std::min(lines.size(), 4 * most));
-    for (Line& line : lines) line.overBackground_db = decibel(line.power / std::max(spectrum.background(line.frequency_hz), 1e-30));
+    for (Line& line : lines)
+        line.overBackground_db = decibel(line.power / std::max(spectrum.background(line.frequency_hz), 1e-30));
     std::erase_if(lines, [](const Line& line) { return line.overBackground_db < line_db; });
     lines.resize(std::min(lines.size(), most));
     return lines;

@@ -17,7 +17,7 @@ namespace proofwalk::measure {
 /// A narrow line of a spectrum.
 struct Line {
     double frequency_hz = 0;
-    double power = 0;           ///< relative
+    double power = 0; ///< relative
     double overBackground_db = 0; ///< over the median of its neighbourhood
 };
 
@@ -42,8 +42,8 @@ double shareWithLine(const Recording& recording, std::optional<double> line_hz);
 
 /// Whether the sound is the low-frequency signal of [1], as far as a recording shows.
 enum class LowFrequency {
-    yes,       ///< 468 to 572 Hz with the odd harmonics of a square wave
-    no,        ///< another frequency, or no such harmonics though they would be heard
+    yes, ///< 468 to 572 Hz with the odd harmonics of a square wave
+    no, ///< another frequency, or no such harmonics though they would be heard
     undecided, ///< that frequency, and too much noise or too low a rate to see its harmonics
 };
 /// "yes", "no", "undecided".
@@ -52,7 +52,7 @@ std::string_view wordOf(LowFrequency signal);
 struct Tone {
     std::optional<double> dominant_hz; ///< nothing: no line stands out
     std::optional<double> fundamental_hz; ///< of a harmonic row with a line at 468 to 572 Hz
-    std::vector<double> harmonics_db;     ///< 2nd to 5th against it
+    std::vector<double> harmonics_db; ///< 2nd to 5th against it
     LowFrequency lowFrequency = LowFrequency::undecided;
 };
 

@@ -39,9 +39,9 @@ Pattern truthOf(const Made& made)
 Made chosen(std::uint64_t seed)
 {
     sounds::Chance chance(seed);
-    constexpr std::array rhythms{Rhythm::three, Rhythm::three, Rhythm::three, Rhythm::four, Rhythm::four, Rhythm::steady,
-                                 Rhythm::march, Rhythm::twoBeat, Rhythm::fourBeat, Rhythm::slow, Rhythm::quick,
-                                 Rhythm::hammer, Rhythm::speech, Rhythm::silence};
+    constexpr std::array rhythms{Rhythm::three,  Rhythm::three,  Rhythm::three,   Rhythm::four,     Rhythm::four,
+                                 Rhythm::steady, Rhythm::march,  Rhythm::twoBeat, Rhythm::fourBeat, Rhythm::slow,
+                                 Rhythm::quick,  Rhythm::hammer, Rhythm::speech,  Rhythm::silence};
     constexpr std::array rates{8000, 11025, 16000, 22050, 44100, 48000};
     constexpr std::array levels{40.0, 20.0, 10.0, 5.0, 0.0, 0.0};
     constexpr std::array echoes{0.0, 0.0, 0.3, 0.6, 1.0, 1.5};
@@ -51,7 +51,7 @@ Made chosen(std::uint64_t seed)
     made.rate_hz = rates[chance.below(rates.size())];
     made.voice = static_cast<Voice>(chance.below(6));
     made.frequency_hz = made.voice == Voice::lowSquare ? chance.within(475, 565)
-                        : made.voice == Voice::bell    ? chance.within(700, 1200)
+                      : made.voice == Voice::bell      ? chance.within(700, 1200)
                                                        : chance.within(600, std::min(3400.0, 0.38 * made.rate_hz));
     made.tempo = chance.within(0.94, 1.06);
     made.snr_db = levels[chance.below(levels.size())];
@@ -67,12 +67,13 @@ std::string told(const Made& made, const measure::Hearing& heard)
 {
     std::string doubts;
     for (const auto doubt : heard.doubts) doubts += " " + std::string(wordOf(doubt));
-    return fmt::format("seed {} rhythm {} voice {} {:.0f} Hz tempo {:.3f} snr {} noise {} echo {} clipped {} rate {} length "
-                       "{:.1f} second {:.2f}: {} {} explained {:.2f} whole {}/{} contrast {:.1f}{}",
-                       made.seed, static_cast<int>(made.rhythm), static_cast<int>(made.voice), made.frequency_hz,
-                       made.tempo, made.snr_db, static_cast<int>(made.noise), made.echo_s, made.clipped, made.rate_hz,
-                       made.length_s, made.secondAfter_s, wordOf(heard.pattern), heard.confident ? "sure" : "unsure",
-                       heard.sight.explained, heard.sight.cyclesWhole, heard.sight.cyclesSeen, heard.contrast_db, doubts);
+    return fmt::format(
+        "seed {} rhythm {} voice {} {:.0f} Hz tempo {:.3f} snr {} noise {} echo {} clipped {} rate {} length "
+        "{:.1f} second {:.2f}: {} {} explained {:.2f} whole {}/{} contrast {:.1f}{}",
+        made.seed, static_cast<int>(made.rhythm), static_cast<int>(made.voice), made.frequency_hz, made.tempo,
+        made.snr_db, static_cast<int>(made.noise), made.echo_s, made.clipped, made.rate_hz, made.length_s,
+        made.secondAfter_s, wordOf(heard.pattern), heard.confident ? "sure" : "unsure", heard.sight.explained,
+        heard.sight.cyclesWhole, heard.sight.cyclesSeen, heard.contrast_db, doubts);
 }
 
 } // namespace
@@ -109,10 +110,11 @@ private slots:
             qInfo("%s%s", heard[i].confident ? "WRONG AND SURE " : "", told(made, heard[i]).c_str());
         }
         constexpr std::array all{Pattern::temporalThree, Pattern::temporalFour, Pattern::steady,
-                                 Pattern::pulsed, Pattern::none, Pattern::undecided};
+                                 Pattern::pulsed,        Pattern::none,         Pattern::undecided};
         std::string head = "truth \\ heard  ";
         for (const Pattern column : all) head += fmt::format("{:>15}", wordOf(column));
-        qInfo("%d recordings from seed %llu\n%s", static_cast<int>(count), static_cast<unsigned long long>(first), head.c_str());
+        qInfo("%d recordings from seed %llu\n%s", static_cast<int>(count), static_cast<unsigned long long>(first),
+              head.c_str());
         for (const Pattern row : all) {
             std::string line = fmt::format("{:15}", wordOf(row));
             for (const Pattern column : all) line += fmt::format("{:>15}", table[{row, column}]);

@@ -61,7 +61,8 @@ class TestRecording : public QObject {
 private slots:
     void samplesAsWritten()
     {
-        const auto read = measure::readRecording(wav(8000, 1, 2, [](double at_s, std::uint32_t) { return at_s / 4; })).value();
+        const auto read =
+            measure::readRecording(wav(8000, 1, 2, [](double at_s, std::uint32_t) { return at_s / 4; })).value();
         QCOMPARE(read.rate_hz, 8000);
         QCOMPARE(read.samples.size(), std::size_t{16000});
         QCOMPARE(read.length_s(), 2.0);

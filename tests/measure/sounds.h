@@ -41,16 +41,16 @@ struct Made {
     Rhythm rhythm = Rhythm::three;
     Voice voice = Voice::highSquare;
     double frequency_hz = 3100;
-    double tempo = 1;       ///< all times are this much longer
-    double snr_db = 40;     ///< of the tone while it sounds over the noise, both over the whole band
+    double tempo = 1; ///< all times are this much longer
+    double snr_db = 40; ///< of the tone while it sounds over the noise, both over the whole band
     Noise noise = Noise::white;
-    double echo_s = 0;      ///< reverberation time; 0: none
+    double echo_s = 0; ///< reverberation time; 0: none
     bool clipped = false;
     int rate_hz = 16000;
     double length_s = 16;
-    double begin_s = 0.7;   ///< when the first cycle begins; below 0: within a cycle
+    double begin_s = 0.7; ///< when the first cycle begins; below 0: within a cycle
     double secondAfter_s = 0; ///< a second sounder of the same rhythm, so much later; 0: none
-    double second_hz = 0;     ///< its frequency; 0: nearly the same
+    double second_hz = 0; ///< its frequency; 0: nearly the same
     std::uint64_t seed = 1;
 };
 
@@ -59,12 +59,24 @@ inline bool isOn(Rhythm rhythm, double at_s)
 {
     const auto inCycle = [&](double cycle_s) { return at_s - cycle_s * std::floor(at_s / cycle_s); };
     switch (rhythm) {
-    case Rhythm::three: { const double t = inCycle(4.0); return t < 0.5 || (t >= 1.0 && t < 1.5) || (t >= 2.0 && t < 2.5); }
-    case Rhythm::four: { const double t = inCycle(5.7); return t < 0.7 && t - 0.2 * std::floor(t / 0.2) < 0.1; }
+    case Rhythm::three: {
+        const double t = inCycle(4.0);
+        return t < 0.5 || (t >= 1.0 && t < 1.5) || (t >= 2.0 && t < 2.5);
+    }
+    case Rhythm::four: {
+        const double t = inCycle(5.7);
+        return t < 0.7 && t - 0.2 * std::floor(t / 0.2) < 0.1;
+    }
     case Rhythm::steady: return true;
     case Rhythm::march: return inCycle(1.0) < 0.5;
-    case Rhythm::twoBeat: { const double t = inCycle(4.0); return t < 0.5 || (t >= 1.0 && t < 1.5); }
-    case Rhythm::fourBeat: { const double t = inCycle(5.0); return t < 3.5 && t - std::floor(t) < 0.5; }
+    case Rhythm::twoBeat: {
+        const double t = inCycle(4.0);
+        return t < 0.5 || (t >= 1.0 && t < 1.5);
+    }
+    case Rhythm::fourBeat: {
+        const double t = inCycle(5.0);
+        return t < 3.5 && t - std::floor(t) < 0.5;
+    }
     case Rhythm::slow: return inCycle(3.0) < 1.0;
     case Rhythm::quick: return inCycle(0.25) < 0.125;
     default: break;
@@ -81,8 +93,9 @@ inline double toneAt(Voice voice, double frequency_hz, double phase, double at_s
     case Voice::highSquare: return turn < 0.5 ? 1 : -1;
     case Voice::bell: {
         const double strike = at_s * 12 - std::floor(at_s * 12);
-        const double ring = std::sin(2 * std::numbers::pi * phase) + 0.7 * std::sin(2 * std::numbers::pi * 1.58 * frequency_hz * at_s)
-                            + 0.5 * std::sin(2 * std::numbers::pi * 2.24 * frequency_hz * at_s);
+        const double ring = std::sin(2 * std::numbers::pi * phase)
+                          + 0.7 * std::sin(2 * std::numbers::pi * 1.58 * frequency_hz * at_s)
+                          + 0.5 * std::sin(2 * std::numbers::pi * 2.24 * frequency_hz * at_s);
         return 0.45 * ring * (0.5 + 0.5 * std::exp(-4 * strike));
     }
     default: return std::sin(2 * std::numbers::pi * phase);
@@ -123,7 +136,8 @@ inline void addBursts(const Made& made, Chance& chance, std::vector<float>& into
             if (knocks) value = chance.normal() * std::exp(-40 * t);
             else
                 for (int n = 1; n <= 12; ++n)
-                    value += std::sin(2 * std::numbers::pi * n * pitch_hz * (1 + 0.15 * t) * t) / n * (n == 4 || n == 9 ? 2.5 : 1);
+                    value += std::sin(2 * std::numbers::pi * n * pitch_hz * (1 + 0.15 * t) * t) / n
+                           * (n == 4 || n == 9 ? 2.5 : 1);
             into[i] += static_cast<float>(0.5 * loud * value * (knocks ? 1 : std::sin(std::numbers::pi * t / lasts_s)));
         }
         next_s += lasts_s + (knocks ? chance.within(0.15, 1.6) : chance.within(0.03, 0.5));
@@ -171,13 +185,14 @@ inline void addNoise(const Made& made, double loud, Chance& chance, std::vector<
 inline measure::Recording make(const Made& made)
 {
     Chance chance(made.seed);
-    measure::Recording recording{made.rate_hz, std::vector<float>(static_cast<std::size_t>(made.length_s * made.rate_hz), 0)};
+    measure::Recording recording{made.rate_hz,
+                                 std::vector<float>(static_cast<std::size_t>(made.length_s * made.rate_hz), 0)};
     const bool rhythmic = made.rhythm < Rhythm::hammer;
     if (rhythmic) addSounder(made, made.begin_s, made.frequency_hz, 0.25, recording.samples);
     else if (made.rhythm != Rhythm::silence) addBursts(made, chance, recording.samples);
     if (rhythmic && made.secondAfter_s > 0)
-        addSounder(made, made.begin_s + made.secondAfter_s, made.second_hz > 0 ? made.second_hz : 1.003 * made.frequency_hz, 0.2,
-                   recording.samples);
+        addSounder(made, made.begin_s + made.secondAfter_s,
+                   made.second_hz > 0 ? made.second_hz : 1.003 * made.frequency_hz, 0.2, recording.samples);
     if (made.echo_s > 0) addEcho(made.echo_s, made.rate_hz, recording.samples);
     const bool square = made.voice == Voice::lowSquare || made.voice == Voice::highSquare;
     const double tone = 0.25 * (square ? 1.0 : std::numbers::sqrt2 / 2);

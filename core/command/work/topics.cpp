@@ -8,6 +8,7 @@ std::vector<Topic> topics()
     return {
         conformityTopic(), loopTopic(),   cableTopic(), batteryTopic(),     radioTopic(),
         soundTopic(),      trialsTopic(), timerTopic(), temperatureTopic(), opticsTopic(),
+        temporalTopic(),   routeTopic(),
     };
 }
 
