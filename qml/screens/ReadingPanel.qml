@@ -11,7 +11,7 @@ FocusScope {
     /// The words have been read, where they and the pad do not fit on one page.
     property bool read: false
     readonly property bool fits: height - pad.height - keys.height - figure.height - 48 >= column.height
-    readonly property bool gate: !read && !fits
+    readonly property bool gate: !read && !fits && !entry.fresh // what is half typed stays in reach as its words grow
 
     signal wantsFault()
     signal wantsMore()
