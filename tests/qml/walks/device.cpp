@@ -60,14 +60,21 @@ class DeviceTest : public rig::WalkTest {
         hand.press("retest");
     }
 
+    /// The words come first where they and the pad do not fit on one page.
+    void read(rig::Hand& hand, const char* figures)
+    {
+        if (hand.offers("words-read")) hand.press("words-read");
+        hand.figures(QLatin1String(figures));
+        hand.next();
+    }
+
     void readTheGap(rig::Hand& hand)
     {
         hand.press("steps-ahead");
         hand.press("all-steps");
         hand.press("extended");
         hand.press("opening gap");
-        hand.figures("11");
-        hand.next();
+        read(hand, "11");
     }
 
     void walk(rig::Hand& hand) override
@@ -85,8 +92,7 @@ class DeviceTest : public rig::WalkTest {
         hand.press("as-planned"); // the response
         hand.press("as-planned"); // what the station reads back
         state(hand, "shop-unset");
-        hand.figures("4.702"); // the loop again: its terminals were touched
-        hand.next();
+        read(hand, "4.702"); // the loop again: its terminals were touched
     }
 
     QString lines() override { return QStringLiteral("device.jsonl"); }

@@ -131,14 +131,13 @@ protected:
     }
 
 private:
-    /// Figures are typed to the pad; where a page has one its place is there already.
+    /// Where a page has a pad, figures can be typed at once: the keyboard is at it, or on a page that hands them on.
     bool toPad()
     {
         auto* pad = seen(QStringLiteral("pad"));
         if (pad == nullptr) return false;
-        if (auto* at = window().activeFocusItem(); at != nullptr && holds(*pad, *at)) return true;
-        if (taps().focusOn(*pad)) return true;
-        fails(taps().problem());
+        if (auto* at = window().activeFocusItem(); at != nullptr && holds(*pad->parentItem(), *at)) return true;
+        fails(QStringLiteral("the keyboard is not at the pad"));
         return false;
     }
 };
@@ -160,6 +159,8 @@ void Hand::settle()
 {
     rig::settle(m_window);
     m_taps.until([] { return !models::Desk::instance().busy(); }, QStringLiteral("the desk"), patience_ms);
+    rig::settle(m_window);
+    m_window.grabWindow(); // drawn, so that all is laid out
     rig::settle(m_window);
     look();
 }

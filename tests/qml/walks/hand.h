@@ -32,6 +32,8 @@ public:
     virtual void draw(const QString& field) = 0;
     /// Leaves a page for what it came from: by keys as every page is left, by touch through the door of its place.
     virtual void leave(const QString& door) = 0;
+    /// Whether what is called so is there now.
+    bool offers(const QString& name) { return well() && m_taps.find(name) != nullptr; }
     /// Presses it as often as it can be pressed, and looks at what comes each time. Returns how often that was.
     int pressOn(const QString& name, const std::function<void()>& look);
     /// What is told of an item by its objectName, once it is in sight: its name, and after it what is said of it.

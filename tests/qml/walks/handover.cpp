@@ -16,6 +16,7 @@ class HandoverWalk : public rig::WalkTest {
 
     static constexpr auto secret = "a walk in the park";
     QString m_report;
+    int m_reports = 0;
     QStringList m_shown; ///< what was on the screen when it had been verified
 
     /// The day up to the call to the station.
@@ -86,7 +87,7 @@ class HandoverWalk : public rig::WalkTest {
     /// Looked at, signed, looked at again as it was signed, verified.
     void report(rig::Hand& hand)
     {
-        m_report = folder() + (hand.taps().by() == rig::By::keys ? "/by-keys.pdf" : "/by-touch.pdf");
+        m_report = QStringLiteral("%1/by-hand-%2.pdf").arg(folder()).arg(++m_reports);
         const int drafted = lookThrough(hand);
         hand.press("sign");
         hand.write("report-path", m_report);

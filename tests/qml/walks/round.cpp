@@ -43,7 +43,7 @@ class RoundWalk : public rig::WalkTest {
         const auto readings = figures();
         QCOMPARE(readings.size(), loops);
         hand.take("walk-list", "row-loop-readings");
-        hand.press("caution-seen");
+        if (hand.window().width() < 700) hand.press("caution-seen"); // beside the grid where there is room
         hand.taps().startOver();
         for (const QString& reading : readings) {
             hand.taps().look();

@@ -67,7 +67,7 @@ void WalkTest::forget()
     for (const char* kept : {"window", "identity"}) std::filesystem::remove_all(*home / kept);
 }
 
-QByteArray WalkTest::byHand(By by)
+QByteArray WalkTest::byHand(By by, const QSize& size)
 {
     forget();
     const QString file = m_folder.filePath(QString::number(++m_copies)) + u'/' + QFileInfo(m_begun).fileName();
@@ -76,7 +76,7 @@ QByteArray WalkTest::byHand(By by)
     QString problem;
     {
         Stage stage;
-        auto* window = stage.open(QUrl(QStringLiteral("qrc:/qt/qml/Proofwalk/Screens/Main.qml")));
+        auto* window = stage.open(QUrl(QStringLiteral("qrc:/qt/qml/Proofwalk/Screens/Main.qml")), size);
         if (window == nullptr) return stage.problem().toUtf8();
         const auto hand = handOf(*window, by);
         hand->press(QStringLiteral("open-file"));
@@ -109,13 +109,13 @@ QByteArray WalkTest::byLines()
     return say({QStringLiteral("where"), file, QStringLiteral("--json")});
 }
 
-void WalkTest::compare(By by)
+void WalkTest::compare(By by, const QSize& size)
 {
     if (m_begun.isEmpty()) m_begun = begun();
     QVERIFY(!m_begun.isEmpty());
     if (m_byLines.isEmpty()) m_byLines = byLines();
     QVERIFY2(m_byLines.startsWith('{'), m_byLines.constData());
-    const QByteArray byHand = this->byHand(by);
+    const QByteArray byHand = this->byHand(by, size);
     QVERIFY2(byHand.startsWith('{'), byHand.constData());
     check(QJsonDocument::fromJson(byHand).object());
     const auto differs = std::ranges::mismatch(byHand, m_byLines).in1 - byHand.begin();

@@ -38,9 +38,9 @@ protected:
     QString folder() const { return m_folder.path(); }
 
 private:
-    QByteArray byHand(By by);
+    QByteArray byHand(By by, const QSize& size);
     QByteArray byLines();
-    void compare(By by);
+    void compare(By by, const QSize& size = {360, 780});
     void forget();
 
     QTemporaryDir m_folder;
@@ -52,6 +52,7 @@ private:
 private Q_SLOTS:
     void byTouch() { compare(By::touch); }
     void byKeys() { compare(By::keys); }
+    void byKeysOnAWideWindow() { compare(By::keys, {1280, 800}); }
 };
 
 } // namespace proofwalk::rig
