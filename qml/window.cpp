@@ -52,7 +52,7 @@ Result<void> prepare(QQmlApplicationEngine& engine)
 int run(int argc, char** argv)
 {
     if (!hasDisplay()) return static_cast<int>(command::runWords({}, std::cout, std::cerr));
-    QApplication application(argc, argv);
+    const QApplication application(argc, argv);
     int status = 0;
     {
         QQmlApplicationEngine engine;

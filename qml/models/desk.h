@@ -33,6 +33,7 @@ class Desk : public QObject {
 public:
     /// The one desk of the program; made and used on the window's thread.
     static Desk& instance();
+    ~Desk() override;
 
     /// The job as of the last commit; nullptr while none is open. Keep the pointer while using what it points to.
     std::shared_ptr<const Snapshot> job() const { return m_job; }
@@ -77,7 +78,6 @@ private:
     friend class JobThread;
 
     Desk();
-    ~Desk() override;
     void enqueue(std::function<void(walk::Job&)> work, std::function<void()> then);
     void receive(std::shared_ptr<const Snapshot> job, bool another);
 

@@ -17,21 +17,21 @@
 namespace proofwalk::models {
 namespace {
 
-enum Group { notPutRight, toRetest, noted, cleared };
+enum Group { NotPutRight, ToRetest, Noted, Cleared };
 constexpr std::array groupCodes{"window.finding.not-put-right", "window.finding.to-retest", "window.finding.noted",
                                 "window.finding.cleared"};
 
 Group groupOf(const Noticed& noticed)
 {
-    if (!noticed.finding) return noted;
+    if (!noticed.finding) return Noted;
     switch (noticed.finding->status) {
     case walk::FindingStatus::open:
-    case walk::FindingStatus::intermittent: return notPutRight;
-    case walk::FindingStatus::putRight: return toRetest;
-    case walk::FindingStatus::noted: return noted;
-    case walk::FindingStatus::cleared: return cleared;
+    case walk::FindingStatus::intermittent: return NotPutRight;
+    case walk::FindingStatus::putRight: return ToRetest;
+    case walk::FindingStatus::noted: return Noted;
+    case walk::FindingStatus::cleared: return Cleared;
     }
-    return notPutRight;
+    return NotPutRight;
 }
 
 /// The moment its age counts from: when it was found, put right or cleared.
@@ -68,7 +68,7 @@ FindingRow rowOf(const Snapshot& job, const Noticed& noticed, const base::WallCl
     const Spot spot = spotOf(job.scope(), noticed.step);
     FindingRow row;
     row.key = keyText(noticed.step);
-    row.cleared = group == cleared;
+    row.cleared = group == Cleared;
     row.tag = subjectName(job.scope(), noticed.step);
     row.verdict = markOf(verdictOf(job, noticed));
     row.word = wordFor(job, noticed);
@@ -83,13 +83,13 @@ FindingRow rowOf(const Snapshot& job, const Noticed& noticed, const base::WallCl
 
 QString summaryOf(const std::array<std::int64_t, 4>& counts)
 {
-    const std::int64_t found = counts[notPutRight] + counts[toRetest] + counts[cleared];
-    if (found + counts[noted] == 0) return {};
-    if (found == 0) return parts::phrase("window.finding.summary-noted", {{"noted", counts[noted]}});
-    if (counts[notPutRight] > 0)
-        return parts::phrase("window.finding.summary", {{"found", found}, {"left", counts[notPutRight]}});
-    if (counts[toRetest] > 0)
-        return parts::phrase("window.finding.summary-retest", {{"found", found}, {"left", counts[toRetest]}});
+    const std::int64_t found = counts[NotPutRight] + counts[ToRetest] + counts[Cleared];
+    if (found + counts[Noted] == 0) return {};
+    if (found == 0) return parts::phrase("window.finding.summary-noted", {{"noted", counts[Noted]}});
+    if (counts[NotPutRight] > 0)
+        return parts::phrase("window.finding.summary", {{"found", found}, {"left", counts[NotPutRight]}});
+    if (counts[ToRetest] > 0)
+        return parts::phrase("window.finding.summary-retest", {{"found", found}, {"left", counts[ToRetest]}});
     return parts::phrase("window.finding.summary-cleared", {{"found", found}});
 }
 
@@ -116,7 +116,7 @@ void FindingList::refresh()
         for (const Noticed& noticed : everythingNoticed(*job)) {
             const Group group = groupOf(noticed);
             groups[group].push_back(rowOf(*job, noticed, now));
-            if (group != toRetest || !m_retestTag.isEmpty()) continue;
+            if (group != ToRetest || !m_retestTag.isEmpty()) continue;
             m_retestTag = cardOf(job->scope(), noticed.step);
             m_retestWords =
                 parts::phrase("window.finding.retest-tag", {{"tag", groups[group].back().tag.toStdString()}});

@@ -202,12 +202,14 @@ Spot spotOf(const walk::Scope& scope, const walk::StepKey& key)
 
 QString ageWords(const base::WallClock& then, const base::WallClock& now)
 {
+    constexpr std::int64_t hour = 60;
+    constexpr std::int64_t day = 24 * hour;
     const std::int64_t minutes = (now.utc_ms - then.utc_ms) / 60'000;
     if (minutes < 0) return text(report::shortDay(base::localDate(then)));
     if (minutes < 1) return parts::phrase("window.finding.age.now");
-    if (minutes < 60) return parts::phrase("window.finding.age.minutes", {{"count", minutes}});
-    if (minutes < 48 * 60) return parts::phrase("window.finding.age.hours", {{"count", minutes / 60}});
-    return parts::phrase("window.finding.age.days", {{"count", minutes / (24 * 60)}});
+    if (minutes < hour) return parts::phrase("window.finding.age.minutes", {{"count", minutes}});
+    if (minutes < 2 * day) return parts::phrase("window.finding.age.hours", {{"count", minutes / hour}});
+    return parts::phrase("window.finding.age.days", {{"count", minutes / day}});
 }
 
 } // namespace proofwalk::models

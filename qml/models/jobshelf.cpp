@@ -79,7 +79,7 @@ ShelvedJob jobFrom(const QJsonObject& json)
     job.retests = json["retests"].toInt();
     job.missing = json["missing"].toInt();
     job.handedOver = json["handed-over"].toBool();
-    for (const QJsonValue& room : json["rooms"].toArray()) job.rooms.push_back(roomFrom(room.toObject()));
+    for (const auto& room : json["rooms"].toArray()) job.rooms.push_back(roomFrom(room.toObject()));
     return job;
 }
 
@@ -157,7 +157,7 @@ void JobShelf::recall()
     if (!file.open(QIODevice::ReadOnly)) return;
     const QJsonObject kept = QJsonDocument::fromJson(file.read(8 << 20)).object();
     m_open = kept["open"].toString();
-    for (const QJsonValue& each : kept["jobs"].toArray()) {
+    for (const auto& each : kept["jobs"].toArray()) {
         ShelvedJob job = jobFrom(each.toObject());
         if (!job.file.isEmpty() && m_jobs.size() < mostJobs) m_jobs.push_back(std::move(job));
     }

@@ -13,13 +13,15 @@ namespace {
 
 QString sinceWords(const base::WallClock& at)
 {
+    constexpr std::int64_t hour = 60;
+    constexpr std::int64_t day = 24 * hour;
     const std::int64_t minutes = (base::now().utc_ms - at.utc_ms) / 60'000;
     const std::string time = base::localTime(at);
     if (minutes < 1) return parts::phrase("window.since", {{"time", time}});
-    if (minutes < 60) return parts::phrase("window.since-minutes", {{"time", time}, {"minutes", minutes}});
-    if (minutes < 24 * 60)
+    if (minutes < hour) return parts::phrase("window.since-minutes", {{"time", time}, {"minutes", minutes}});
+    if (minutes < day)
         return parts::phrase("window.since-hours",
-                             {{"time", time}, {"hours", minutes / 60}, {"minutes", minutes % 60}});
+                             {{"time", time}, {"hours", minutes / hour}, {"minutes", minutes % hour}});
     return parts::phrase("window.since-day", {{"time", time}, {"day", base::localDate(at)}});
 }
 

@@ -25,9 +25,9 @@ std::optional<std::vector<std::vector<QPoint>>> strokesOf(const QString& ink)
         return number >= 0 && number <= thousand ? std::optional(number) : std::nullopt;
     };
     std::vector<std::vector<QPoint>> strokes;
-    for (const QJsonValue& stroke : document.array()) {
+    for (const auto& stroke : document.array()) {
         std::vector<QPoint> points;
-        for (const QJsonValue& point : stroke.toArray()) {
+        for (const auto& point : stroke.toArray()) {
             const QJsonArray pair = point.toArray();
             const auto x = whole(pair.at(0));
             const auto y = whole(pair.at(1));

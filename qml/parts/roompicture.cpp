@@ -21,7 +21,7 @@ constexpr double apart = 26; ///< two marks nearer than this would lie over each
 
 /// Places in shares of the room beyond its door; `window` opens the wall there.
 struct Chosen {
-    const char* word;
+    const char* word = nullptr;
     QPointF share;
 };
 constexpr std::array<Chosen, 6> byWord{{{"window.drawn.window", {0.5, 0.0}},

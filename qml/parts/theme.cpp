@@ -33,7 +33,7 @@ Theme* Theme::create(QQmlEngine*, QJSEngine*)
     return &instance();
 }
 
-Theme::Theme() : m_tokens(&tokensOf(Look::light))
+Theme::Theme() : m_tokens(&tokensOf(Look::Light))
 {
     bool known = false;
     const int kept = QSettings().value(settingsKey).toInt(&known);
@@ -58,11 +58,11 @@ bool Theme::eventFilter(QObject* watched, QEvent* event)
 
 void Theme::follow()
 {
-    m_look = m_choice == Dark         ? Look::dark
-           : m_choice == HighContrast ? Look::highContrast
-           : m_choice == Light        ? Look::light
-           : systemIsDark()           ? Look::dark
-                                      : Look::light;
+    m_look = m_choice == Dark         ? Look::Dark
+           : m_choice == HighContrast ? Look::HighContrast
+           : m_choice == Light        ? Look::Light
+           : systemIsDark()           ? Look::Dark
+                                      : Look::Light;
     m_tokens = &tokensOf(m_look);
     Q_EMIT changed();
 }

@@ -80,8 +80,8 @@ public:
 
     Choice choice() const { return m_choice; }
     void setChoice(Choice choice);
-    bool dark() const { return m_look == Look::dark; }
-    bool highContrast() const { return m_look == Look::highContrast; }
+    bool dark() const { return m_look == Look::Dark; }
+    bool highContrast() const { return m_look == Look::HighContrast; }
     const Tokens& tokens() const { return *m_tokens; }
 
     QColor film() const { return m_tokens->film; }
@@ -136,7 +136,7 @@ private:
     void follow();
 
     Choice m_choice = System;
-    Look m_look = Look::light;
+    Look m_look = Look::Light;
     const Tokens* m_tokens;
 };
 

@@ -99,9 +99,9 @@ const Tokens& tokensOf(Look look)
         .runC = QColor(0x00, 0x3F, 0x75),
     };
     switch (look) {
-    case Look::light: return light;
-    case Look::dark: return dark;
-    case Look::highContrast: return highContrast;
+    case Look::Light: return light;
+    case Look::Dark: return dark;
+    case Look::HighContrast: return highContrast;
     }
     return light;
 }

@@ -6,7 +6,7 @@
 
 namespace proofwalk::parts {
 
-enum class Look { light, dark, highContrast };
+enum class Look { Light, Dark, HighContrast };
 
 /// One look. What a name is for stands in theme.h.
 struct Tokens {

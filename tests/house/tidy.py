@@ -1,11 +1,13 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""clang-tidy over the sources of core and qml, with the commands of a build folder that has no precompiled headers.
+"""clang-tidy over the sources of core and qml, with the commands of a build folder but without its precompiled headers.
 
     tidy.py BUILD [FOLDER...]     FOLDER: core/base, for one room alone
 
 A file that was clean is not read again until it, something it includes, its command or the settings change: the
-preprocessed text is the key, kept in BUILD/tidy. Told are all findings; ends with 1 if there are any."""
+preprocessed text is the key, kept in BUILD/tidy. Most of the time goes into the headers of libraries, so several files
+are read as one; those that cannot be (two of them have helpers of one name) are read in smaller heaps, at last alone.
+Told are all findings; ends with 1 if there are any."""
 import hashlib
 import json
 import os
@@ -18,10 +20,12 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 TIDY = "clang-tidy-19"
+HEAP = 6
+OURS = re.compile(re.escape(str(ROOT)) + r"/(?!build/)\S+:\d+:\d+: (error|warning): ")
 
 
 def commands(build, folders):
-    """(file, compile command as words) of each source asked for, without the compiler cache and the output."""
+    """(file, compile command as words) of each source asked for, without cache, output and precompiled header."""
     for entry in json.loads((build / "compile_commands.json").read_text(encoding="utf-8")):
         file = Path(entry["file"])
         if not file.is_relative_to(ROOT) or str(file.relative_to(ROOT)).startswith("build/"):
@@ -32,7 +36,10 @@ def commands(build, folders):
         if words[0].endswith("ccache"):
             words.pop(0)
         at = words.index("-o")
-        yield file, words[:at] + words[at + 2:]
+        del words[at:at + 2]
+        while "-include" in words and words[(at := words.index("-include")) + 1].endswith("cmake_pch.hxx"):
+            del words[at:at + 2]
+        yield file, [word for word in words if word not in ("-Winvalid-pch", "-fpch-preprocess")]
 
 
 def key(build, words, settings):
@@ -41,21 +48,37 @@ def key(build, words, settings):
     return hashlib.sha256(settings + repr(words).encode() + text).hexdigest()
 
 
-def look(build, file, words, settings):
-    """The findings in one file, as text; empty if there are none."""
-    mark = build / "tidy" / key(build, words, settings)
-    if mark.exists():
-        return ""
-    ran = subprocess.run([TIDY, "-p", str(build), "--quiet", str(file)], text=True,
-                         stdout=subprocess.PIPE, stderr=subprocess.PIPE)
-    # What clang makes of a library's headers (libstdc++ 12, qpdf in C++23) is not ours to mend.
-    ours = [line for line in ran.stdout.splitlines() if re.match(r"(/\S+):\d+:\d+: (error|warning): ", line)
-            and line.startswith(str(ROOT))]
+def heaps(todo):
+    """[(files and marks, options)]: those with the same options together, HEAP at most."""
+    alike = {}
+    for file, words, mark in todo:
+        options = tuple(word for word in words[1:] if word not in ("-c", str(file)))
+        alike.setdefault((file.parent, options), []).append((file, mark))
+    for (_, options), some in alike.items():
+        for start in range(0, len(some), HEAP):
+            yield some[start:start + HEAP], options
+
+
+def look(build, heap, options):
+    """The findings in those files, as text; empty if there are none."""
+    read = heap[0][0]
+    if len(heap) > 1:
+        together = "".join(f'#include "{file}"\n' for file, _ in heap)
+        read = build / "tidy" / f"{hashlib.sha256(together.encode()).hexdigest()[:16]}.cpp"
+        read.write_text(together, encoding="utf-8")
+    ran = subprocess.run([TIDY, "--quiet", r"--header-filter=(core|qml)/.*\.(h|cpp)$", str(read), "--", *options],
+                         cwd=build, text=True, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+    # What clang makes of a library's headers (libstdc++ 12, qpdf in C++23) is not ours to mend, nor is the heap itself.
+    ours = [line for line in ran.stdout.splitlines() if OURS.match(line)]
+    if len(heap) > 1 and any("[clang-diagnostic-error" in line for line in ours):
+        half = len(heap) // 2
+        return "\n".join(filter(None, (look(build, part, options) for part in (heap[:half], heap[half:]))))
     strange = ran.returncode != 0 and not ran.stdout.strip()
     if not ours and not strange:
-        mark.touch()
+        for _, mark in heap:
+            mark.touch()
         return ""
-    return "\n".join(ours) or ran.stderr.strip() or f"{file}: {TIDY} ended with {ran.returncode}"
+    return "\n".join(ours) or ran.stderr.strip() or f"{read}: {TIDY} ended with {ran.returncode}"
 
 
 def main():
@@ -63,19 +86,22 @@ def main():
     folders = sys.argv[2:] or ["core", "qml"]
     (build / "tidy").mkdir(exist_ok=True)
     version = subprocess.run([TIDY, "--version"], check=True, stdout=subprocess.PIPE).stdout
-    settings = version + (ROOT / ".clang-tidy").read_bytes()
+    settings = version + b"".join(path.read_bytes() for path in (ROOT / ".clang-tidy", ROOT / "qml/.clang-tidy"))
     jobs = int(os.environ.get("PROOFWALK_JOBS") or os.cpu_count())
     sources = list(commands(build, folders))
     if not sources:
         sys.exit(f"{build}/compile_commands.json names no source of {' '.join(folders)}")
     with ThreadPoolExecutor(jobs) as pool:
-        unclean = 0
-        for text in pool.map(lambda one: look(build, *one, settings), sources):
-            if text:
-                unclean += 1
-                print(text, flush=True)
-    print(f"{len(sources)} files, {unclean} with findings")
-    sys.exit(1 if unclean else 0)
+        marks = pool.map(lambda one: build / "tidy" / key(build, one[1], settings), sources)
+        todo = [(file, words, mark) for (file, words), mark in zip(sources, marks) if not mark.exists()]
+        told = set()
+        for text in pool.map(lambda one: look(build, *one), heaps(todo)):
+            for line in text.splitlines():
+                if line not in told:
+                    print(line, flush=True)
+                told.add(line)
+    print(f"{len(sources)} files, {len(todo)} of them read, {len(told)} findings")
+    sys.exit(1 if told else 0)
 
 
 if __name__ == "__main__":
