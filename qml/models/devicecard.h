@@ -131,6 +131,7 @@ class DeviceCard : public QObject {
         QString answersWords READ answersWords NOTIFY changed) ///< what "as planned" answers, and what stays open
     Q_PROPERTY(int trialsWanted READ trialsWanted NOTIFY changed)
     Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed) ///< "4 steps done"; empty if none
+    Q_PROPERTY(int doneMark READ doneMark NOTIFY changed) ///< Verdict: the worst of theirs
     Q_PROPERTY(QString aheadWords READ aheadWords NOTIFY changed) ///< "tamper-open, then 2 more"; empty if none
     Q_PROPERTY(
         int bulkPeers READ bulkPeers NOTIFY changed) ///< devices of its kind in its room with the same stage in hand
@@ -179,6 +180,7 @@ public:
     QString answersWords() const { return m_answersWords; }
     int trialsWanted() const { return m_trialsWanted; }
     QString doneWords() const { return m_doneWords; }
+    int doneMark() const { return m_doneMark; }
     QString aheadWords() const { return m_aheadWords; }
     int bulkPeers() const { return static_cast<int>(m_peers.size()); }
     bool busy() const { return m_waiting > 0; }
@@ -223,7 +225,7 @@ private:
     QString m_tag, m_floor, m_room, m_position, m_kind, m_title, m_stopWords, m_provedWords, m_zoneWords, m_purpose,
         m_verdictWord, m_subject, m_caution, m_pattern, m_needsWords, m_answersWords, m_doneWords, m_aheadWords,
         m_problem, m_nextTag, m_nextWords;
-    int m_verdict = 0, m_inHand = -1, m_chosen = -1, m_trialsWanted = 0, m_waiting = 0, m_extras = 0;
+    int m_verdict = 0, m_doneMark = 0, m_inHand = -1, m_chosen = -1, m_trialsWanted = 0, m_waiting = 0, m_extras = 0;
     bool m_found = false, m_sheet = false, m_possible = false, m_extended = false;
     Task m_task = Nothing;
     ProofList m_proofs;

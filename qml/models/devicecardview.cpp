@@ -61,6 +61,14 @@ double progressOf(const walk::DeviceView& view)
     return view.steps == 0 ? 0 : static_cast<double>(view.answered) / view.steps;
 }
 
+/// Of all its steps; "not applicable" if it has none.
+walk::Verdict worstOf(const walk::State& state, const walk::Stage& stage)
+{
+    walk::Verdict worst = walk::Verdict::notApplicable;
+    for (const walk::StepKey& key : stage.steps) worst = std::min(worst, walk::viewStep(state, key).verdict);
+    return worst;
+}
+
 } // namespace
 
 void ProofList::show(const walk::DeviceView* view)
@@ -157,15 +165,13 @@ StageRow DeviceCard::rowOf(const Snapshot& job, const walk::Stage& stage) const
     row.title = text(titleOf(stage));
     row.answered = stage.answered;
     row.possible = stage.possible;
-    walk::Verdict worst = walk::Verdict::notApplicable;
     for (const walk::StepKey& key : stage.steps) {
         const walk::StepView view = walk::viewStep(job.state(), key);
-        worst = std::min(worst, view.verdict);
         if (view.newest == nullptr) continue;
         row.seen = seenOf(view.newest->answer.how);
         if (const auto figure = report::readingText(view.newest->answer); !figure.empty()) row.figure = text(figure);
     }
-    row.verdict = markOf(worst);
+    row.verdict = markOf(worstOf(job.state(), stage));
     if (!stage.possible)
         row.needs = parts::phrase("window.needs", {{"states", statesOf(job.scope().step(stage.steps.front())->step)}});
     return row;
@@ -186,17 +192,20 @@ void DeviceCard::describeStages(const Snapshot& job, const walk::DeviceView& vie
     std::vector<StageRow> rows;
     std::int64_t done = 0, ahead = 0;
     std::string next;
+    walk::Verdict worst = walk::Verdict::notApplicable;
     for (std::size_t i = 0; i < m_stages.size(); ++i) {
         rows.push_back(rowOf(job, m_stages[i]));
         rows.back().here = static_cast<int>(i) == m_inHand;
         if (rows.back().here) continue;
         const auto steps = static_cast<std::int64_t>(m_stages[i].steps.size());
         (m_stages[i].answered ? done : ahead) += steps;
+        if (m_stages[i].answered) worst = std::min(worst, worstOf(job.state(), m_stages[i]));
         if (!m_stages[i].answered && next.empty()) {
             next = titleOf(m_stages[i]);
             ahead -= steps;
         }
     }
+    m_doneMark = markOf(worst);
     if (done > 0) m_doneWords = parts::phrase(done == 1 ? "window.step-done" : "window.steps-done", {{"count", done}});
     if (!next.empty())
         m_aheadWords =

@@ -24,7 +24,7 @@ Column {
         first: true
         depth: 2
         touchable: true
-        mark: stair.card.verdict === Verdict.Fail ? Verdict.Fail : Verdict.Pass
+        mark: stair.card.doneMark
         text: stair.card.doneWords
         onClicked: stair.unfold()
     }
