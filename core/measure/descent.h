@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Makes an order shorter by turning a stretch round, or moving a short one elsewhere, as long as that helps. Every change is made of
+// Makes an order shorter by turning a stretch round, or moving a short one elsewhere, as long as that helps. Every
+// change is made of
 // turns, and can be taken back.
 #pragma once
 
@@ -14,7 +15,8 @@ public:
     /// The order must obey the rules, and `walked` outlive this.
     Descent(const Walked& walked, std::vector<std::size_t> order);
 
-    /// What is made small: the way, or with agreed times the end of the walk; and a fine for each rule that is broken, so
+    /// What is made small: the way, or with agreed times the end of the walk; and a fine for each rule that is
+    /// broken, so
     /// that the search may pass through what is not allowed.
     double value() const { return m_value; }
     /// Whether the order breaks no rule now.
@@ -28,7 +30,8 @@ public:
     /// Undo comes back to here.
     void mark();
     void undo();
-    /// The stretches [first, second) and [second, third) change places, unless an agreed time is missed then. By position.
+    /// The stretches [first, second) and [second, third) change places, unless an agreed time is missed then. By
+    /// position.
     void exchange(std::size_t first, std::size_t second, std::size_t third);
 
 private:

@@ -102,7 +102,8 @@ Result<void> look(Views& all, const std::vector<Strength>& strengths, double len
     return {};
 }
 
-/// By how many decibels the strongest frequency, whichever it is, is weaker between the pulses than during them. Hardly, if
+/// By how many decibels the strongest frequency, whichever it is, is weaker between the pulses than during them.
+/// Hardly, if
 /// the sound goes to and fro between frequencies and is never off.
 double dropBetween_db(const Spectra& spectra, const std::vector<Sounding>& soundings)
 {
@@ -155,11 +156,11 @@ void judgeTimes(Hearing& hearing, const View& view)
     hearing.usual.pulses_s = {pulse_s};
     if (!times.gaps_s.empty()) hearing.usual.gaps_s = {median(times.gaps_s) + hearing.decay_s};
     if (!times.pauses_s.empty()) hearing.usual.pauses_s = {median(times.pauses_s) + hearing.decay_s};
-    // Half a piece at each edge, what the medians scatter by, and a third of what was taken off for the echo.
+    // Half a piece at each edge, what the medians scatter by, and what was taken off for the echo.
     double scatter_s = 0;
     for (const double each : times.pulses_s) scatter_s += std::fabs(each - median(times.pulses_s));
     scatter_s /= static_cast<double>(times.pulses_s.size()) * std::sqrt(static_cast<double>(times.pulses_s.size()));
-    const double uncertainty_s = view.level->frame_s + 2 * scatter_s + hearing.decay_s / 3;
+    const double uncertainty_s = view.level->frame_s + 2 * scatter_s + hearing.decay_s;
     if (auto judged = judgeDurations(view.sight.pattern, hearing.usual, 0, uncertainty_s))
         hearing.durations = std::move(*judged);
     if (hearing.decay_s > 0.1 * shapeOf(view.sight.pattern).pulse_s) hearing.doubts.push_back(HearingDoubt::echo);
@@ -210,6 +211,15 @@ Repeated repeats(std::span<const Strength> strengths)
         }
     }
     return found;
+}
+
+/// Whether all pulses are equally loud: two sounders out of step can make a march of unequal ones.
+bool evenPulses(const View& best)
+{
+    std::vector<double> levels;
+    for (const Pulse& pulse : best.pulses) levels.push_back(pulse.level_db);
+    std::ranges::sort(levels);
+    return levels[levels.size() - 1 - levels.size() / 10] - levels[levels.size() / 10] < 1.5;
 }
 
 /// How many of the strengths are worth folding: a clear rhythm is only asked whether it is two sounders' sum.
@@ -316,8 +326,8 @@ Result<Hearing> listenTo(const Recording& recording)
                best.sight.pattern == Pattern::pulsed && (drop_db > 3 || hearing.contrast_db < 8)) {
         hearing.pattern = mayBeFour(best) ? Pattern::undecided : Pattern::pulsed;
         hearing.confident = best.sight.explained >= 0.9 && best.pulses.size() >= 6 && hearing.contrast_db >= 8
-                         && drop_db > std::min(10.0, 0.6 * hearing.contrast_db) && hearing.pattern == Pattern::pulsed
-                         && !repeated.hint;
+                         && evenPulses(best) && drop_db > std::min(10.0, 0.6 * hearing.contrast_db)
+                         && hearing.pattern == Pattern::pulsed && !repeated.hint;
     } else {
         takeRest(hearing, recording, views, lines);
         if (repeated.hint) hearing.confident = false;

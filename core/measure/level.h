@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How loud a sound is from moment to moment, taken only at the frequencies at which something goes on and off, so that a
+// How loud a sound is from moment to moment, taken only at the frequencies at which something goes on and off, so
+// that a
 // tone as loud as all the noise together stands well above it. Relative only.
 #pragma once
 

@@ -78,7 +78,8 @@ Result<void> checkCircles(const Errand& errand)
     return failure("measure.route-circle", "", {{"found", std::int64_t{stuck - waiting.begin()}}});
 }
 
-/// Held and Karp's table: the least time at which a set of stops is done, ending at one of them. Earlier is never worse,
+/// Held and Karp's table: the least time at which a set of stops is done, ending at one of them. Earlier is never
+/// worse,
 /// since who comes early may wait; so one value a set and end is enough.
 class Table {
 public:

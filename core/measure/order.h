@@ -38,7 +38,8 @@ struct Route {
     bool exact = false;             ///< no order takes less
 };
 
-/// Whether an errand can be walked at all. Errors: measure.out-of-range {input stops, leg_s, stay_s, panel_after, before, together,
+/// Whether an errand can be walked at all. Errors: measure.out-of-range {input stops, leg_s, stay_s, panel_after,
+/// before, together,
 /// last, agreed_s}; measure.route-circle {found}: a stop that would have to come before itself.
 Result<void> checkErrand(const Errand& errand);
 

@@ -3,9 +3,11 @@
 // how long pulses and pauses last is judged apart.
 //   [1] ISO 8201: temporal-three, on 0.5 s three times with 0.5 s between, then off 1.5 s; 10 % on each (as quoted on a
 //       public page: the appendix of a Canadian building code).
-//   [2] NFPA 720 and NFPA 72: temporal-four, on 0.1 s four times with 0.1 s between, then off 5 s; 10 % from memory. Its
+//   [2] NFPA 720 and NFPA 72: temporal-four, on 0.1 s four times with 0.1 s between, then off 5 s; 10 % from memory.
+//   Its
 //       pause may be counted from the last pulse or from the gap after it: 5.0 and 5.1 s are both right.
-//   Recognised within 20 % of the times between beginnings, held to within 10 %; two whole cycles at least: common practice.
+//   Recognised within 20 % of the times between beginnings, held to within 10 %; two whole cycles at least: common
+//   practice.
 #pragma once
 
 #include "core/base/result.h"

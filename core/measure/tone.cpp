@@ -164,8 +164,10 @@ Tone toneOf(const Recording& recording, std::span<const Sounding> stretches)
     tone.dominant_hz = lines[0].frequency_hz;
     const auto low = std::ranges::find_if(
         lines, [](const Line& line) { return line.frequency_hz >= 468 && line.frequency_hz <= 572; });
-    // A microphone may weaken the fundamental; one far under the strongest line is another sound's.
-    if (low == lines.end() || decibel(low->power / lines[0].power) < -20) {
+    // A microphone may weaken the fundamental below its own third or fifth; under any other line it is another sound's.
+    const double times = low == lines.end() ? 0 : lines[0].frequency_hz / low->frequency_hz;
+    const bool ownHarmonic = std::fabs(times - 1) < 0.02 || std::fabs(times - 3) < 0.05 || std::fabs(times - 5) < 0.08;
+    if (!ownHarmonic || decibel(low->power / lines[0].power) < -20) {
         tone.lowFrequency = LowFrequency::no;
         return tone;
     }
@@ -181,7 +183,7 @@ Tone toneOf(const Recording& recording, std::span<const Sounding> stretches)
         heard.push_back(power > 2 * noise && decibel(power / first) > -26);
         wouldBeHeard.push_back(frequency_hz < 0.45 * recording.rate_hz && decibel(2 * noise / first) < -24);
     }
-    const bool odd = heard[1];                                                    // the third
+    const bool odd = heard[1]; // the third
     const bool even = heard[0] && tone.harmonics_db[0] > -16 && tone.harmonics_db[0] > tone.harmonics_db[1] - 3;
     if (odd && !even) tone.lowFrequency = LowFrequency::yes;
     else if (even || wouldBeHeard[1]) tone.lowFrequency = LowFrequency::no;

@@ -2,7 +2,8 @@
 // What a sound is made of: its lines, the strongest of them, and whether it is the low-frequency signal.
 //   [1] NFPA 72, 18.4.6.3 in later and 18.4.5.3 in earlier editions (as quoted on public pages): 520 Hz within 10 %, a
 //       square wave or equal in waking power.
-//   [2] A square wave of equal halves has odd harmonics only, the n-th with 1/n of the amplitude: -9.5, -14.0 dB (Fourier).
+//   [2] A square wave of equal halves has odd harmonics only, the n-th with 1/n of the amplitude: -9.5, -14.0 dB
+//   (Fourier).
 #pragma once
 
 #include "core/measure/pattern.h"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A good order of many stops, better the longer it is sought. From the nearest allowed stop to the next, then turning and
+// A good order of many stops, better the longer it is sought. From the nearest allowed stop to the next, then turning
+// and
 // moving stretches until none helps, then again and again from a small disturbance of the best [1].
 // Exact up to 12 stops. The same seed and effort give the same order on every machine with IEEE 754 doubles.
 //   [1] H. R. Lourenço, O. C. Martin and T. Stützle, Iterated local search (2003); moves after G. A. Croes (1958) and

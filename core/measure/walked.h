@@ -23,7 +23,8 @@ public:
     bool hasAgreed() const { return m_hasAgreed; }
     std::size_t largestGroup() const { return m_largestGroup; }
 
-    /// From done at `from` to done at `to`, waiting left out: the way, by the panel if `from` asks for it, and the stay.
+    /// From done at `from` to done at `to`, waiting left out: the way, by the panel if `from` asks for it, and the
+    /// stay.
     double step_s(std::size_t from, std::size_t to) const { return m_step_s[from * m_stops + to]; }
     /// From done at the last stop to the end of the walk.
     double home_s(std::size_t last) const { return m_home_s[last]; }

@@ -43,7 +43,8 @@ struct Building {
     double perFloor_s = 20; ///< up or down one floor; assumed, no source
 };
 
-/// Seconds from one place to another, the shortest way. From 0.1 to 3 m/s, 0 to 600 s a floor, coordinates within 10 km.
+/// Seconds from one place to another, the shortest way. From 0.1 to 3 m/s, 0 to 600 s a floor, coordinates within 10
+/// km.
 /// Errors: measure.out-of-range {input}; measure.no-stair {from, to}: no stair joins the two floors.
 Result<double> walkingTime_s(const Building& building, const Place& from, const Place& to);
 

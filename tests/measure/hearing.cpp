@@ -123,6 +123,111 @@ private slots:
         QCOMPARE(wrongSure, 0);
         QVERIFY2(right >= static_cast<int>(count * 9 / 10), fmt::format("{} of {} right", right, count).c_str());
     }
+    // NFPA 72 as quoted on public pages: 520 Hz within 10 %, a square wave. A sine of that pitch is not that signal.
+    void theLowFrequencySignal_data()
+    {
+        QTest::addColumn<int>("voice");
+        QTest::addColumn<double>("frequency_hz");
+        QTest::addColumn<int>("rate_hz");
+        QTest::addColumn<QString>("signal");
+        for (const int rate : {8000, 16000, 44100, 48000})
+            for (const double frequency : {475.0, 520.0, 565.0})
+                QTest::addRow("square %.0f at %d", frequency, rate)
+                    << static_cast<int>(Voice::lowSquare) << frequency << rate << "yes";
+        QTest::newRow("sine") << static_cast<int>(Voice::sine) << 520.0 << 16000 << "no";
+        QTest::newRow("too low") << static_cast<int>(Voice::lowSquare) << 440.0 << 16000 << "no";
+        QTest::newRow("too high") << static_cast<int>(Voice::lowSquare) << 600.0 << 16000 << "no";
+        QTest::newRow("another tone") << static_cast<int>(Voice::highSquare) << 3100.0 << 16000 << "no";
+    }
+    void theLowFrequencySignal()
+    {
+        QFETCH(int, voice);
+        QFETCH(double, frequency_hz);
+        QFETCH(int, rate_hz);
+        QFETCH(QString, signal);
+        Made made;
+        made.voice = static_cast<Voice>(voice);
+        made.frequency_hz = frequency_hz;
+        made.rate_hz = rate_hz;
+        made.snr_db = 20;
+        const auto heard = measure::listenTo(sounds::make(made)).value();
+        QCOMPARE(heard.pattern, Pattern::temporalThree);
+        QVERIFY(std::fabs(heard.tone.dominant_hz.value() - frequency_hz) < 0.01 * frequency_hz);
+        QCOMPARE(QString::fromStdString(std::string(wordOf(heard.tone.lowFrequency))), signal);
+    }
+    // The times as made, of both patterns; wrong ones are found, an echo does not make right ones wrong.
+    void timesAreJudged_data()
+    {
+        QTest::addColumn<int>("rhythm");
+        QTest::addColumn<double>("tempo");
+        QTest::addColumn<double>("echo_s");
+        QTest::addColumn<int>("wanted"); // 1 right, 0 wrong, -1 not wrong
+        QTest::newRow("three") << 0 << 1.0 << 0.0 << 1;
+        QTest::newRow("three, 15 % slow") << 0 << 1.15 << 0.0 << 0;
+        QTest::newRow("three, 15 % quick") << 0 << 0.85 << 0.0 << 0;
+        QTest::newRow("three, echo") << 0 << 1.0 << 0.6 << -1;
+        QTest::newRow("three, long echo") << 0 << 1.0 << 1.2 << -1;
+        QTest::newRow("four") << 1 << 1.0 << 0.0 << -1;
+        QTest::newRow("four, 16 % slow") << 1 << 1.16 << 0.0 << 0;
+    }
+    void timesAreJudged()
+    {
+        QFETCH(int, rhythm);
+        QFETCH(double, tempo);
+        QFETCH(double, echo_s);
+        QFETCH(int, wanted);
+        Made made;
+        made.rhythm = static_cast<Rhythm>(rhythm);
+        made.tempo = tempo;
+        made.echo_s = echo_s;
+        made.length_s = 26;
+        const auto heard = measure::listenTo(sounds::make(made)).value();
+        QCOMPARE(heard.pattern, truthOf(made));
+        QVERIFY(heard.durations.has_value());
+        qInfo("pulse %.3f gap %.3f pause %.3f decay %.3f", heard.usual.pulses_s.at(0), heard.usual.gaps_s.at(0),
+              heard.usual.pauses_s.at(0), heard.decay_s);
+        if (wanted == 1) QVERIFY(heard.durations->conform.value());
+        else if (wanted == 0) QVERIFY(!heard.durations->conform.value());
+        else QVERIFY(heard.durations->conform.value_or(true));
+    }
+    // Two sounders of one pattern at any distance in time: never another pattern with confidence.
+    void twoOutOfStep()
+    {
+        int named = 0;
+        int told = 0;
+        for (int i = 1; i < 40; ++i) {
+            Made made;
+            made.rhythm = i % 4 == 0 ? Rhythm::four : Rhythm::three;
+            made.secondAfter_s = 0.05 * i;
+            made.second_hz = i % 3 == 0 ? 2500 : 0;
+            made.length_s = 26;
+            made.snr_db = 15;
+            made.seed = static_cast<std::uint64_t>(i);
+            const auto heard = measure::listenTo(sounds::make(made)).value();
+            const bool right = heard.pattern == truthOf(made);
+            QVERIFY2(right || !heard.confident, ::told(made, heard).c_str());
+            named += right ? 1 : 0;
+            told += std::ranges::find(heard.doubts, measure::HearingDoubt::outOfStep) != heard.doubts.end() ? 1 : 0;
+            if (!right) qInfo("%s", ::told(made, heard).c_str());
+        }
+        qInfo("39 pairs: %d named, of %d it is said that two are out of step", named, told);
+        QVERIFY(named >= 20);
+        QVERIFY(told >= 5);
+    }
+    void tooShortIsSaid()
+    {
+        Made made;
+        made.length_s = 5;
+        const auto heard = measure::listenTo(sounds::make(made)).value();
+        QVERIFY(!heard.confident);
+        QVERIFY(std::ranges::find(heard.doubts, measure::HearingDoubt::tooShort) != heard.doubts.end());
+    }
+    void silenceIsNone()
+    {
+        const auto heard = measure::listenTo({16000, std::vector<float>(320000, 0)}).value();
+        QCOMPARE(heard.pattern, Pattern::none);
+        QVERIFY(!heard.tone.dominant_hz.has_value());
+    }
 };
 
 QTEST_GUILESS_MAIN(TestHearing)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// proofwalk work temporal: which pattern a row of soundings makes, and whether its times are right (core/measure/pattern.h).
+// proofwalk work temporal: which pattern a row of soundings makes, and whether its times are right
+// (core/measure/pattern.h).
 #include "core/command/work/topic.h"
 
 #include "core/measure/pattern.h"
