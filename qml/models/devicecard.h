@@ -216,7 +216,6 @@ private:
     void describeStages(const Snapshot& job, const walk::DeviceView& view);
     void describeInHand(const Snapshot& job, const walk::DeviceView& view);
     void findPeers(const Snapshot& job, const walk::DeviceView& view);
-    StageRow rowOf(const Snapshot& job, const walk::Stage& stage) const;
     const walk::Stage* stage(int row) const;
     base::Json::Object answerTo(const walk::StepKey& key, const std::string& tag) const;
     void tell(std::vector<base::Json> commands);

@@ -61,12 +61,36 @@ double progressOf(const walk::DeviceView& view)
     return view.steps == 0 ? 0 : static_cast<double>(view.answered) / view.steps;
 }
 
-/// Of all its steps; "not applicable" if it has none.
-walk::Verdict worstOf(const walk::State& state, const walk::Stage& stage)
+std::vector<walk::StepView> viewsOf(const walk::State& state, const walk::Stage& stage)
+{
+    std::vector<walk::StepView> views;
+    for (const walk::StepKey& key : stage.steps) views.push_back(walk::viewStep(state, key));
+    return views;
+}
+
+/// "Not applicable" if there is none.
+walk::Verdict worstOf(const std::vector<walk::StepView>& views)
 {
     walk::Verdict worst = walk::Verdict::notApplicable;
-    for (const walk::StepKey& key : stage.steps) worst = std::min(worst, walk::viewStep(state, key).verdict);
+    for (const walk::StepView& view : views) worst = std::min(worst, view.verdict);
     return worst;
+}
+
+StageRow rowOf(const Snapshot& job, const walk::Stage& stage, const std::vector<walk::StepView>& views)
+{
+    StageRow row;
+    row.title = text(titleOf(stage));
+    row.answered = stage.answered;
+    row.possible = stage.possible;
+    for (const walk::StepView& view : views) {
+        if (view.newest == nullptr) continue;
+        row.seen = seenOf(view.newest->answer.how);
+        if (const auto figure = report::readingText(view.newest->answer); !figure.empty()) row.figure = text(figure);
+    }
+    row.verdict = markOf(worstOf(views));
+    if (!stage.possible)
+        row.needs = parts::phrase("window.needs", {{"states", statesOf(job.scope().step(stage.steps.front())->step)}});
+    return row;
 }
 
 } // namespace
@@ -159,24 +183,6 @@ void DeviceCard::describe(const Snapshot& job, const walk::DeviceView& view)
     }
 }
 
-StageRow DeviceCard::rowOf(const Snapshot& job, const walk::Stage& stage) const
-{
-    StageRow row;
-    row.title = text(titleOf(stage));
-    row.answered = stage.answered;
-    row.possible = stage.possible;
-    for (const walk::StepKey& key : stage.steps) {
-        const walk::StepView view = walk::viewStep(job.state(), key);
-        if (view.newest == nullptr) continue;
-        row.seen = seenOf(view.newest->answer.how);
-        if (const auto figure = report::readingText(view.newest->answer); !figure.empty()) row.figure = text(figure);
-    }
-    row.verdict = markOf(worstOf(job.state(), stage));
-    if (!stage.possible)
-        row.needs = parts::phrase("window.needs", {{"states", statesOf(job.scope().step(stage.steps.front())->step)}});
-    return row;
-}
-
 void DeviceCard::describeStages(const Snapshot& job, const walk::DeviceView& view)
 {
     if (view.device->kind == nullptr) {
@@ -194,12 +200,13 @@ void DeviceCard::describeStages(const Snapshot& job, const walk::DeviceView& vie
     std::string next;
     walk::Verdict worst = walk::Verdict::notApplicable;
     for (std::size_t i = 0; i < m_stages.size(); ++i) {
-        rows.push_back(rowOf(job, m_stages[i]));
+        const auto views = viewsOf(job.state(), m_stages[i]);
+        rows.push_back(rowOf(job, m_stages[i], views));
         rows.back().here = static_cast<int>(i) == m_inHand;
         if (rows.back().here) continue;
         const auto steps = static_cast<std::int64_t>(m_stages[i].steps.size());
         (m_stages[i].answered ? done : ahead) += steps;
-        if (m_stages[i].answered) worst = std::min(worst, worstOf(job.state(), m_stages[i]));
+        if (m_stages[i].answered) worst = std::min(worst, worstOf(views));
         if (!m_stages[i].answered && next.empty()) {
             next = titleOf(m_stages[i]);
             ahead -= steps;
