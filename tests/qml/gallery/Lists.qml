@@ -22,6 +22,8 @@ Rectangle {
         ListElement { wall: false; tag: "CE-16"; title: "Freeze sensor"; note: "too close"; mark: 2; here: false; finished: false }
     }
 
+    FocusKeeper {}
+    Component { id: note; Caption { text: "Made when it is wanted" } }
     Column {
         id: all
         width: page.width
@@ -49,6 +51,7 @@ Rectangle {
                 DeviceRow { id: deviceRow; visible: !row.wall; width: parent.width; tag: row.tag; title: row.title; note: row.note; mark: row.mark; here: row.here }
             }
         }
+        Made { of: note }
         RowRule { width: parent.width; heavy: true }
         PlainRow { width: parent.width; done: true; touchable: false; mark: Verdict.Pass; title: "Station"; second: "on test, operator told"; after: "by you, 07:58" }
         PlainRow { width: parent.width; done: true; touchable: false; mark: Verdict.Pass; title: "People in the house"; second: "told, shop and flat"; after: "by the owner, 08:05" }
