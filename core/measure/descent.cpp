@@ -17,7 +17,7 @@ constexpr double wayShare = 0.01;
 
 } // namespace
 
-Descent::Descent(const Walked& walked, std::vector<std::size_t> order)
+Descent::Descent(const Walked& walked, const std::vector<std::size_t>& order)
     : m_walked(walked), m_count(walked.stops()), m_width(m_count + 1), m_cost(m_width * m_width, 0),
       m_oneWay(!walked.symmetric()), m_longest(std::clamp<std::size_t>(walked.largestGroup(), 3, 8)),
       m_position(m_width, 0), m_nearCount(std::min(nearInAll, m_count - 1)), m_queued(m_width, false)

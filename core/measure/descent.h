@@ -13,7 +13,7 @@ namespace proofwalk::measure {
 class Descent {
 public:
     /// The order must obey the rules, and `walked` outlive this.
-    Descent(const Walked& walked, std::vector<std::size_t> order);
+    Descent(const Walked& walked, const std::vector<std::size_t>& order);
 
     /// What is made small: the way, or with agreed times the end of the walk; and a fine for each rule that is
     /// broken, so

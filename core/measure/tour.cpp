@@ -15,10 +15,10 @@ constexpr std::size_t widest = 30; ///< how far a disturbance reaches along the 
 
 class Search {
 public:
-    Search(const Walked& walked, std::vector<std::size_t> order, const Effort& effort)
+    Search(const Walked& walked, const std::vector<std::size_t>& order, const Effort& effort)
         : m_walked(walked), m_effort(effort), m_chance(effort.seed)
     {
-        m_descent.emplace(walked, std::move(order));
+        m_descent.emplace(walked, order);
     }
     Route run()
     {
@@ -109,7 +109,7 @@ Result<Route> goodOrder(const Errand& errand, const Effort& effort)
     const Walked walked(errand);
     auto first = firstWay(walked, effort.seed);
     if (!first) return passOn(first);
-    return Search(walked, std::move(*first), effort).run();
+    return Search(walked, *first, effort).run();
 }
 
 } // namespace proofwalk::measure

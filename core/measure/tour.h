@@ -21,7 +21,7 @@ struct Effort {
 };
 
 /// How many disturbances a search takes if nobody says: 60 for each stop, 6000 at least; with rules, where each takes
-/// longer and does more, 30 and 4000 (our choice, from runs ten and a hundred times as long).
+/// longer and does more, 30 and 4000 (our choice, from runs four and ten times as long).
 std::size_t usualRounds(std::size_t stops, bool rules);
 
 /// The best order found. Errors: those of checkErrand; measure.route-none: no order obeys every rule (up to 12 stops);

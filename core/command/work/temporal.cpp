@@ -12,8 +12,6 @@
 namespace proofwalk::command::work {
 namespace {
 
-using measure::Pattern;
-
 Result<std::vector<measure::Sounding>> soundingsOf(const Given& given)
 {
     const auto& from = given.numbers("from_s");
