@@ -20,7 +20,7 @@ Result<void> check(const Spot& spot)
     return checkWithin("y_m", spot.y_m, -mostAway_m, mostAway_m);
 }
 
-Result<void> check(const Building& building)
+Result<void> check(const House& building)
 {
     if (auto ok = checkWithin("speed_m_per_s", building.speed_mps, 0.1, 3); !ok) return ok;
     if (auto ok = checkWithin("per_floor_s", building.perFloor_s, 0, 600); !ok) return ok;
@@ -31,7 +31,7 @@ Result<void> check(const Building& building)
     return {};
 }
 
-Result<void> check(const Building& building, const Place& place)
+Result<void> check(const House& building, const Place& place)
 {
     if (auto ok = check(place.at); !ok) return ok;
     const auto rooms = static_cast<double>(building.rooms.size());
@@ -46,14 +46,14 @@ struct Exit {
     double way_m = 0;
 };
 
-Exit exitOf(const Building& building, const Place& place)
+Exit exitOf(const House& building, const Place& place)
 {
     if (place.room < 0) return {place.at, 0};
     const Spot door = building.rooms[static_cast<std::size_t>(place.room)].door;
     return {door, apart_m(place.at, door)};
 }
 
-Result<double> checkedTime_s(const Building& building, const Place& from, const Place& to)
+Result<double> checkedTime_s(const House& building, const Place& from, const Place& to)
 {
     if (from.room >= 0 && from.room == to.room) return apart_m(from.at, to.at) / building.speed_mps;
     const Exit out = exitOf(building, from);
@@ -77,7 +77,7 @@ Result<double> checkedTime_s(const Building& building, const Place& from, const 
 
 } // namespace
 
-Result<double> walkingTime_s(const Building& building, const Place& from, const Place& to)
+Result<double> walkingTime_s(const House& building, const Place& from, const Place& to)
 {
     if (auto ok = check(building); !ok) return passOn(ok);
     if (auto ok = check(building, from); !ok) return passOn(ok);
@@ -85,7 +85,7 @@ Result<double> walkingTime_s(const Building& building, const Place& from, const 
     return checkedTime_s(building, from, to);
 }
 
-Result<std::vector<double>> walkingTimes_s(const Building& building, std::span<const Place> places)
+Result<std::vector<double>> walkingTimes_s(const House& building, std::span<const Place> places)
 {
     if (auto ok = check(building); !ok) return passOn(ok);
     for (const Place& place : places)

@@ -26,7 +26,7 @@ struct Room {
 struct Place {
     Spot at;
     int floor = 0;
-    int room = -1; ///< index into Building::rooms; below 0: in the open
+    int room = -1; ///< index into House::rooms; below 0: in the open
 };
 
 /// A stair that joins floors.
@@ -36,7 +36,7 @@ struct Stair {
     int highest = 1000;
 };
 
-struct Building {
+struct House {
     std::vector<Room> rooms;
     std::vector<Stair> stairs;
     double speed_mps = 1.2; ///< assumed, no source; belongs with the building's data
@@ -46,9 +46,9 @@ struct Building {
 /// Seconds from one place to another, the shortest way. From 0.1 to 3 m/s, 0 to 600 s a floor, coordinates within 10
 /// km.
 /// Errors: measure.out-of-range {input}; measure.no-stair {from, to}: no stair joins the two floors.
-Result<double> walkingTime_s(const Building& building, const Place& from, const Place& to);
+Result<double> walkingTime_s(const House& building, const Place& from, const Place& to);
 
 /// The same between all places, row by row: entry from * count + to.
-Result<std::vector<double>> walkingTimes_s(const Building& building, std::span<const Place> places);
+Result<std::vector<double>> walkingTimes_s(const House& building, std::span<const Place> places);
 
 } // namespace proofwalk::measure

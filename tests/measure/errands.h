@@ -24,7 +24,7 @@ inline std::size_t below(std::mt19937_64& chance, std::size_t count)
     return static_cast<std::size_t>(unit(chance) * static_cast<double>(count));
 }
 
-inline std::vector<measure::Place> places(std::size_t stops, measure::Building& building, std::mt19937_64& chance)
+inline std::vector<measure::Place> places(std::size_t stops, measure::House& building, std::mt19937_64& chance)
 {
     building.stairs = {{{5, 5}}, {{55, 35}}};
     for (int floor = 0; floor < 4; ++floor)
@@ -42,7 +42,7 @@ inline std::vector<measure::Place> places(std::size_t stops, measure::Building& 
 inline measure::Errand make(std::size_t stops, const Kind& kind, std::uint64_t seed)
 {
     std::mt19937_64 chance(seed);
-    measure::Building building;
+    measure::House building;
     const auto where = places(stops, building, chance);
     measure::Errand errand;
     errand.stops = stops;

@@ -8,12 +8,12 @@
 #include <limits>
 
 using namespace proofwalk;
-using measure::Building;
+using measure::House;
 using measure::Place;
 
 namespace {
 
-double time_s(const Building& building, const Place& from, const Place& to)
+double time_s(const House& building, const Place& from, const Place& to)
 {
     return measure::walkingTime_s(building, from, to).value();
 }
@@ -26,12 +26,12 @@ class TestWays : public QObject {
 private slots:
     void straightOnOneFloor()
     {
-        const Building building{{}, {}, 1.0, 20};
+        const House building{{}, {}, 1.0, 20};
         QCOMPARE(time_s(building, {{0, 0}, 2}, {{3, 4}, 2}), 5.0);
     }
     void byTheNearerStair()
     {
-        Building building{{}, {{{0, 10}}, {{0, 2}}}, 1.0, 20};
+        House building{{}, {{{0, 10}}, {{0, 2}}}, 1.0, 20};
         QCOMPARE(time_s(building, {{0, 0}, 0}, {{0, 5}, 3}), 2 + 3 + 3 * 20.0);
         building.stairs[1].highest = 2; // that one does not go so far up
         QCOMPARE(time_s(building, {{0, 0}, 0}, {{0, 5}, 3}), 10 + 5 + 3 * 20.0);
@@ -41,14 +41,14 @@ private slots:
     }
     void outByTheDoor()
     {
-        const Building building{{{0, {0, 4}}, {0, {10, 4}}}, {}, 1.0, 20};
+        const House building{{{0, {0, 4}}, {0, {10, 4}}}, {}, 1.0, 20};
         QCOMPARE(time_s(building, {{0, 0}, 0, 0}, {{10, 0}, 0, 1}), 4 + 10 + 4.0);
         QCOMPARE(time_s(building, {{0, 0}, 0, 0}, {{3, 4}, 0, 0}), 5.0); // within the room
         QCOMPARE(time_s(building, {{0, 0}, 0, 0}, {{0, 9}, 0, -1}), 4 + 5.0);
     }
     void thereAsBackAndNeverShorterByARoundabout()
     {
-        const Building building{{{0, {3, 4}}, {1, {8, 2}}}, {{{5, 5}}}, 1.2, 20};
+        const House building{{{0, {3, 4}}, {1, {8, 2}}}, {{{5, 5}}}, 1.2, 20};
         const std::vector<Place> places{{{0, 0}, 0}, {{4, 1}, 0, 0}, {{9, 1}, 1, 1}, {{2, 7}, 1}, {{7, 7}, 2}};
         const auto times = measure::walkingTimes_s(building, places).value();
         const std::size_t count = places.size();
@@ -71,7 +71,7 @@ private slots:
         }
         QVERIFY(!measure::walkingTime_s({{}, {}, 0, 20}, {}, {}).has_value());
         QVERIFY(!measure::walkingTime_s({}, {{0, 0}, 0, 5}, {}).has_value()); // no such room
-        const Building building{{{1, {0, 0}}}, {}, 1, 20};
+        const House building{{{1, {0, 0}}}, {}, 1, 20};
         QVERIFY(!measure::walkingTime_s(building, {{0, 0}, 0, 0}, {}).has_value()); // a room of another floor
     }
 };

@@ -92,7 +92,7 @@ private slots:
     void walkThroughFloors()
     {
         const Vector vector("route-floors-1");
-        measure::Building building;
+        measure::House building;
         building.speed_mps = vector.in("speed_m_s");
         building.perFloor_s = vector.in("seconds_per_floor");
         building.stairs = {{{vector.ins("stair")[0], vector.ins("stair")[1]}}};

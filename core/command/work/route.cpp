@@ -66,7 +66,7 @@ Result<Errand> errandOf(const Given& given)
     if (auto ok = sameCount(given, "stair_y_m", "stair_x_m"); !ok) return passOn(ok);
     if (given.has("floors"))
         if (auto ok = sameCount(given, "floors", "x_m"); !ok) return passOn(ok);
-    measure::Building building;
+    measure::House building;
     building.speed_mps = given.number("speed_m_per_s");
     building.perFloor_s = given.number("per_floor_s");
     if (given.has("stair_x_m"))
