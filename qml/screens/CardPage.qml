@@ -110,7 +110,7 @@ FocusScope {
             card: device
             onWantsFault: sheets.fault()
             onWantsMore: sheets.showMore()
-            onRecorded: page.moveOn()
+            onRecorded: page?.moveOn()
         }
     }
     Component {
@@ -122,7 +122,7 @@ FocusScope {
             subject: device.subject
             step: device.stepNames.length > 0 ? device.stepNames[0] : ""
             onWantsFault: sheets.fault()
-            onDone: page.moveOn()
+            onDone: page?.moveOn()
         }
     }
 

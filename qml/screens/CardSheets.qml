@@ -51,7 +51,7 @@ Item {
         FaultSheet {
             subject: sheets.card.subject
             steps: sheets.card.stepNames
-            onDone: sheets.close()
+            onDone: sheets?.close()
             onDismissed: sheets.close()
         }
     }

@@ -8,6 +8,9 @@ import Proofwalk.Parts
 FocusScope {
     id: page
 
+    /// A finding stands beside the list: its page has the way to its retest.
+    property bool beside: false
+
     function open(key: string) { Whereabouts.go(Whereabouts.Findings, "finding", key); }
 
     FindingList { id: findings }
@@ -92,7 +95,7 @@ FocusScope {
 
     Rectangle {
         id: foot
-        readonly property bool shown: findings.retestTag !== "" || findings.emptyWords !== ""
+        readonly property bool shown: !page.beside && (findings.retestTag !== "" || findings.emptyWords !== "")
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         height: shown ? action.height + 12 : 0
         visible: shown

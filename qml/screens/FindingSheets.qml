@@ -20,9 +20,9 @@ Item {
           : sheets.what === "withdraw" ? withdraw : null
     }
 
-    Component { id: repair; RepairSheet { key: sheets.key; onDone: sheets.closed(); onDismissed: sheets.closed() } }
-    Component { id: describe; DescribeSheet { key: sheets.key; onDone: sheets.closed(); onDismissed: sheets.closed() } }
-    Component { id: accept; AcceptSheet { key: sheets.key; onDone: sheets.closed(); onDismissed: sheets.closed() } }
-    Component { id: photograph; PhotographSheet { key: sheets.key; onDone: sheets.closed(); onDismissed: sheets.closed() } }
-    Component { id: withdraw; WithdrawSheet { key: sheets.key; onDone: sheets.closed(); onDismissed: sheets.closed() } }
+    Component { id: repair; RepairSheet { key: sheets.key; onDone: sheets?.closed(); onDismissed: sheets.closed() } }
+    Component { id: describe; DescribeSheet { key: sheets.key; onDone: sheets?.closed(); onDismissed: sheets.closed() } }
+    Component { id: accept; AcceptSheet { key: sheets.key; onDone: sheets?.closed(); onDismissed: sheets.closed() } }
+    Component { id: photograph; PhotographSheet { key: sheets.key; onDone: sheets?.closed(); onDismissed: sheets.closed() } }
+    Component { id: withdraw; WithdrawSheet { key: sheets.key; onDone: sheets?.closed(); onDismissed: sheets.closed() } }
 }

@@ -23,6 +23,7 @@ FocusScope {
     FindingListPage {
         id: list
         visible: place.wide || !place.paged
+        beside: place.paged
         width: place.full ? 440 : place.wide ? 360 : place.width
         height: place.height
         focus: !place.paged

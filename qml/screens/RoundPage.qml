@@ -288,7 +288,7 @@ FocusScope {
 
         DescribeSheet {
             key: grid.findingKey
-            onDone: sheet.away()
+            onDone: sheet?.away()
             onDismissed: sheet.away()
         }
     }
@@ -298,7 +298,7 @@ FocusScope {
         FaultSheet {
             subject: grid.subject
             steps: [grid.step]
-            onDone: { sheet.away(); grid.moveOn(); }
+            onDone: { sheet?.away(); grid?.moveOn(); }
             onDismissed: sheet.away()
         }
     }

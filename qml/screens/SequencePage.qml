@@ -194,7 +194,11 @@ FocusScope {
         FaultSheet {
             subject: strip.subject
             steps: [strip.step]
-            onDone: { sheet.which = ""; strip.choose(-1); }
+            onDone: {
+                if (!sheet) return;
+                sheet.which = "";
+                strip.choose(-1);
+            }
             onDismissed: sheet.which = ""
         }
     }

@@ -37,6 +37,11 @@ void acknowledge()
 
 void tellWhere()
 {
+    // Where one stands is written by the job's thread too, after what was asked of it before.
+    QObject here;
+    bool written = false;
+    models::Desk::instance().aside([] {}, &here, [&] { written = true; });
+    if (!QTest::qWaitFor([&] { return written; }, 20000)) return;
     const auto& where = models::Whereabouts::instance();
     tell(QStringLiteral("at %1 %2 %3").arg(int(where.place())).arg(where.page(), where.subject()));
 }

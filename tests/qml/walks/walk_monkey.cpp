@@ -15,7 +15,7 @@ using namespace proofwalk;
 
 namespace {
 
-constexpr int steps = 250;
+constexpr int steps = 400;
 const QUrl page(QStringLiteral("qrc:/qt/qml/Proofwalk/Screens/Main.qml"));
 
 /// What a state says of the devices, a line each.
