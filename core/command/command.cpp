@@ -12,9 +12,8 @@ namespace {
 
 std::array<Command, 11> allCommands()
 {
-    return {checkCommand(), kindsCommand(),  startCommand(),  orderCommand(),  takeCommand(),
-            whereCommand(), reportCommand(), verifyCommand(), signerCommand(), workCommand(),
-            listenCommand()};
+    return {checkCommand(),  kindsCommand(),  startCommand(),  orderCommand(), takeCommand(),  whereCommand(),
+            reportCommand(), verifyCommand(), signerCommand(), workCommand(),  listenCommand()};
 }
 
 void listCommands(Face& face)

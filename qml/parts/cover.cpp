@@ -7,10 +7,8 @@ void Cover::setUp(bool up)
 {
     if (up == m_up) return;
     m_up = up;
-    if (up)
-        lay();
-    else
-        lift();
+    if (up) lay();
+    else lift();
 }
 
 void Cover::lay()

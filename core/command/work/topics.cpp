@@ -6,9 +6,8 @@ namespace proofwalk::command::work {
 std::vector<Topic> topics()
 {
     return {
-        conformityTopic(), loopTopic(),   cableTopic(), batteryTopic(),     radioTopic(),
-        soundTopic(),      trialsTopic(), timerTopic(), temperatureTopic(), opticsTopic(),
-        temporalTopic(),   routeTopic(),
+        conformityTopic(), loopTopic(),  cableTopic(),       batteryTopic(), radioTopic(),    soundTopic(),
+        trialsTopic(),     timerTopic(), temperatureTopic(), opticsTopic(),  temporalTopic(), routeTopic(),
     };
 }
 

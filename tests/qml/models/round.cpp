@@ -60,7 +60,10 @@ private:
     bool tell(base::Json::Object command);
 
 private Q_SLOTS:
-    void initTestCase() { m_plan = rig::planOfLoops(std::filesystem::path(m_folder.path().toStdString()) / "plan", loops); }
+    void initTestCase()
+    {
+        m_plan = rig::planOfLoops(std::filesystem::path(m_folder.path().toStdString()) / "plan", loops);
+    }
     void cleanup();
     void cellsStandAsThePanelHasThem();
     void typedIsAsTaken();
