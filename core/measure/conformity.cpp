@@ -31,16 +31,7 @@ Result<void> checkProbabilityInputs(double value, double u, std::optional<double
 {
     if (auto sound = checkFinite("value", value); !sound) return sound;
     if (auto sound = checkAbove("standard uncertainty", u, 0); !sound) return sound;
-    if (!lower && !upper) return failure("measure.tolerance-missing", "");
-    if (lower) {
-        if (auto sound = checkFinite("lower", *lower); !sound) return sound;
-    }
-    if (upper) {
-        if (auto sound = checkFinite("upper", *upper); !sound) return sound;
-    }
-    if (lower && upper && *lower > *upper)
-        return failure("measure.tolerance-empty", "", {{"lower", written(*lower)}, {"upper", written(*upper)}});
-    return {};
+    return checkLimits(lower, upper);
 }
 
 } // namespace

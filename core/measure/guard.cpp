@@ -7,20 +7,6 @@
 namespace proofwalk::measure {
 namespace {
 
-Result<void> checkLimits(std::optional<double> lower, std::optional<double> upper)
-{
-    if (!lower && !upper) return failure("measure.tolerance-missing", "");
-    if (lower) {
-        if (auto sound = checkFinite("lower", *lower); !sound) return sound;
-    }
-    if (upper) {
-        if (auto sound = checkFinite("upper", *upper); !sound) return sound;
-    }
-    if (lower && upper && *lower > *upper)
-        return failure("measure.tolerance-empty", "", {{"lower", written(*lower)}, {"upper", written(*upper)}});
-    return {};
-}
-
 /// The reading between `inside`, which has the confidence, and `outside`, which has not, where it is just reached.
 double crossing(double inside, double outside, double u, double lower, double upper, double confidence)
 {

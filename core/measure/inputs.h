@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <optional>
 #include <string>
 
 namespace proofwalk::measure {
@@ -43,6 +44,21 @@ inline Result<void> checkNotNegative(const char* input, double found)
 {
     if (std::isfinite(found) && found >= 0) return {};
     return outOfRange(input, found, "zero or more");
+}
+
+/// At least one side, each finite, not crossed: measure.tolerance-missing, measure.tolerance-empty {lower, upper}.
+inline Result<void> checkLimits(std::optional<double> lower, std::optional<double> upper)
+{
+    if (!lower && !upper) return failure("measure.tolerance-missing", "");
+    if (lower) {
+        if (auto sound = checkFinite("lower", *lower); !sound) return sound;
+    }
+    if (upper) {
+        if (auto sound = checkFinite("upper", *upper); !sound) return sound;
+    }
+    if (lower && upper && *lower > *upper)
+        return failure("measure.tolerance-empty", "", {{"lower", written(*lower)}, {"upper", written(*upper)}});
+    return {};
 }
 
 } // namespace proofwalk::measure
