@@ -37,6 +37,7 @@ public:
 class LoopReadings : public PROOFWALK_ROWS(LoopRow) {
     Q_OBJECT
     QML_ELEMENT
+    Q_PROPERTY(int count READ count NOTIFY changed)
     Q_PROPERTY(QString question READ question NOTIFY changed)
     Q_PROPERTY(QString answer READ answer NOTIFY changed)
     Q_PROPERTY(QString unit READ unit NOTIFY changed)
@@ -45,6 +46,7 @@ class LoopReadings : public PROOFWALK_ROWS(LoopRow) {
 
 public:
     explicit LoopReadings(QObject* parent = nullptr);
+    int count() const { return rowCount(); }
     QString question() const { return m_question; }
     QString answer() const { return m_answer; }
     QString unit() const { return m_unit; }

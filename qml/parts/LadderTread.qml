@@ -29,7 +29,7 @@ Pressable {
     name: title
     more: Words.join("window.join.list", [second, link])
     shut: !touchable
-    activeFocusOnTab: touchable
+    activeFocusOnTab: touchable || activeFocus
     focusInset: 2
     Accessible.ignored: !touchable // its words are heard one by one then
     implicitHeight: Math.max(summit ? 72 : 88, lines.height + 22)

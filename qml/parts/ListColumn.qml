@@ -11,7 +11,7 @@ ListView {
     /// The row was taken by the keyboard. Rows say for themselves when they are touched.
     signal activated(int row)
 
-    activeFocusOnTab: count > 0
+    activeFocusOnTab: count > 0 || activeFocus // Qt refuses to take it from what has the focus
     boundsBehavior: Flickable.StopAtBounds
     clip: true
     keyNavigationEnabled: true
@@ -22,8 +22,8 @@ ListView {
 
     onActiveFocusChanged: if (activeFocus && currentIndex >= 0) positionViewAtIndex(currentIndex, ListView.Contain)
 
-    Keys.onReturnPressed: activated(currentIndex)
-    Keys.onEnterPressed: activated(currentIndex)
+    Keys.onReturnPressed: if (currentItem) activated(currentIndex)
+    Keys.onEnterPressed: if (currentItem) activated(currentIndex)
     Keys.onPressed: event => {
         const shown = Math.max(1, Math.floor(height / Theme.target) - 1);
         const rows = {

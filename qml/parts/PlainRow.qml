@@ -32,7 +32,7 @@ Pressable {
     name: title
     more: Words.join("window.join.list", [second, after])
     shut: !touchable
-    activeFocusOnTab: touchable && ListView.view === null
+    activeFocusOnTab: (touchable && ListView.view === null) || activeFocus
     focusInset: 2
     Accessible.ignored: !touchable // its words are heard one by one then
     implicitHeight: Math.max(60, lines.height + 16 + (under ? holder.childrenRect.height + 8 : 0),

@@ -36,7 +36,7 @@ Flickable {
     boundsBehavior: Flickable.StopAtBounds
     flickableDirection: Flickable.VerticalFlick
     clip: true
-    activeFocusOnTab: scrolls && name !== ""
+    activeFocusOnTab: (scrolls && name !== "") || activeFocus
     Accessible.role: Accessible.Pane
     Accessible.name: name
     Accessible.ignored: name === ""

@@ -110,9 +110,17 @@ FocusScope {
         room: page.broad ? page.height - y - 60 : page.gate ? page.height - y - gate.height - 20 : page.height - page.besides
     }
     Caption {
+        id: single
         visible: page.broad
         anchors { top: cells.bottom; topMargin: 12; left: heading.left; right: heading.right }
         text: Words.of("window.round-not-bulk")
+    }
+    LoopsAtOnce {
+        id: together
+        objectName: "together"
+        visible: page.broad && grid.wiring !== "" && any && height >= 200
+        anchors { top: single.bottom; topMargin: 20; left: heading.left; right: heading.right }
+        height: Math.min(320, page.height - y - 16)
     }
 
     // What is in hand: under the grid, or beside it.

@@ -20,6 +20,7 @@ FocusScope {
             page.otherWords = false;
             Whereabouts.setDraft("sign/name", "");
             Whereabouts.setDraft("sign/words", "");
+            Whereabouts.setDraft("sign/ink", "");
         }
     }
     InstallerKey {
@@ -193,6 +194,7 @@ FocusScope {
                             visible: page.signing
                             width: parent.width
                             ink: Whereabouts.draft("sign/ink") === "" ? "[]" : Whereabouts.draft("sign/ink")
+                            onInkChanged: Whereabouts.setDraft("sign/ink", ink === "[]" ? "" : ink)
                         }
                         InkPad {
                             visible: !page.signing

@@ -64,6 +64,8 @@ class HandoverWalk : public rig::WalkTest {
         makeKey(hand);
         hand.write("customer-name", "Owner");
         hand.draw("signature");
+        hand.leave("door-handover"); // called away: what was drawn is there again
+        hand.press("tread-6");
         hand.press("agree");
         hand.leave("door-handover");
     }
