@@ -63,6 +63,8 @@ def look(build, heap, options):
     """The findings in those files, as text; empty if there are none."""
     read = heap[0][0]
     if len(heap) > 1:
+        # Two files' helpers may share a name with a variable; g++ has looked for that in each of them alone.
+        options = (*options, "-Wno-shadow")
         together = "".join(f'#include "{file}"\n' for file, _ in heap)
         read = build / "tidy" / f"{hashlib.sha256(together.encode()).hexdigest()[:16]}.cpp"
         read.write_text(together, encoding="utf-8")
