@@ -41,5 +41,6 @@ minutes() # says how long the step took that has just ended
 sh tests/packages.sh "$packages"
 minutes "Installed"
 sh tests/build.sh dev -DPROOFWALK_CI=$ci
+[ -z "${PROOFWALK_LONG:-}" ] || sh tests/build.sh release # what the benches start
 minutes "Built"
 exec ctest --test-dir build/dev -j 2 --output-on-failure

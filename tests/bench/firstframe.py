@@ -19,6 +19,10 @@ if os.environ.get("PROOFWALK_LONG", "") in ("", "0"):
     print("Left out: it holds for what is handed out, on a machine that does nothing else. PROOFWALK_LONG=1 runs it.")
     sys.exit(77)
 
+if not os.access(sys.argv[1], os.X_OK):
+    print(f"Left out: {sys.argv[1]} is not there; sh tests/build.sh release makes it.")
+    sys.exit(77)
+
 STARTS = 9
 SLOWEST = 1.5   # times the baseline's time to the first frame (the project's own limit)
 LARGEST = 1.6   # times its memory
