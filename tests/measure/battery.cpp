@@ -37,7 +37,8 @@ private slots:
     }
     void growsWithEveryLoadAndScales()
     {
-        for (const auto& rule : measure::batteryRules().value()) {
+        const auto rules = measure::batteryRules().value();
+        for (const auto& rule : rules) {
             const double ah = measure::requiredCapacity_ah(rule, 0.3, 1.2).value();
             QVERIFY(measure::requiredCapacity_ah(rule, 0.31, 1.2).value() > ah);
             QVERIFY(measure::requiredCapacity_ah(rule, 0.3, 1.3).value() > ah);
