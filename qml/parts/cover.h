@@ -10,7 +10,8 @@
 
 namespace proofwalk::parts {
 
-/// Disables everything of the page around `sheet` but the sheet, from "up" to not "up", and then leaves it as it was.
+/// Disables everything of the page around `sheet` but the sheet, from "up" to not "up", and then enables what it disabled:
+/// an item that a page turns off of itself meanwhile must be hidden instead.
 /// The page is the nearest focus scope around that is no Loader; what stands outside of it stays in reach.
 class Cover : public QObject {
     Q_OBJECT

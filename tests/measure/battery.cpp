@@ -2,22 +2,19 @@
 // Sizing a battery: properties and refusals. Figures with sources stand in tests/reference/battery.
 #include "core/measure/battery.h"
 
+#include "tests/measure/refusal.h"
+
 #include <QtTest>
 
 #include <cmath>
 #include <limits>
 
 using namespace proofwalk;
+using tests::inputOf;
 
 namespace {
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
-
-template <class T>
-std::string inputOf(const Result<T>& result)
-{
-    return result ? "" : std::get<std::string>(result.error().arguments.at(0).value);
-}
 
 } // namespace
 

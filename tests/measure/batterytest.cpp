@@ -3,6 +3,8 @@
 #include "core/measure/batterytest.h"
 #include "core/measure/peukert.h"
 
+#include "tests/measure/refusal.h"
+
 #include <QtTest>
 
 #include <cmath>
@@ -10,16 +12,11 @@
 
 using namespace proofwalk;
 using measure::DischargeOutlook;
+using tests::inputOf;
 
 namespace {
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
-
-template <class T>
-std::string inputOf(const Result<T>& result)
-{
-    return result ? "" : std::get<std::string>(result.error().arguments.at(0).value);
-}
 
 /// Readings at 15 and 30 minutes of a test of an hour that must end above 10.5 V; U as given.
 DischargeOutlook outlook(double at15_v, double at30_v, double expanded_v = 0.05)

@@ -2,6 +2,8 @@
 // Source: IEC 60028:1925 (1/58 ohm mm2/m, 0.00393 per kelvin at 20 °C), worked by hand beside each.
 #include "core/measure/cable.h"
 
+#include "tests/measure/refusal.h"
+
 #include <QtTest>
 
 #include <cmath>
@@ -9,15 +11,7 @@
 
 using namespace proofwalk;
 using measure::CableRun;
-
-namespace {
-
-std::string inputOf(const Result<double>& result)
-{
-    return result ? "" : std::get<std::string>(result.error().arguments.at(0).value);
-}
-
-} // namespace
+using tests::inputOf;
 
 class TestCable : public QObject {
     Q_OBJECT

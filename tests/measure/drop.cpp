@@ -2,6 +2,8 @@
 // Drops along a supply circuit: properties and refusals. Figures with sources stand in tests/reference/cable.
 #include "core/measure/drop.h"
 
+#include "tests/measure/refusal.h"
+
 #include <QtTest>
 
 #include <cmath>
@@ -11,17 +13,12 @@
 using namespace proofwalk;
 using measure::Appliance;
 using measure::Supply;
+using tests::inputOf;
 
 namespace {
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
 constexpr Supply supply{20.4, 10, 10};
-
-template <class T>
-std::string inputOf(const Result<T>& result)
-{
-    return result ? "" : std::get<std::string>(result.error().arguments.at(0).value);
-}
 
 template <class T>
 std::string codeOf(const Result<T>& result)

@@ -2,6 +2,8 @@
 // Leaks, shorts and earth: pairs of inverse functions, and what must be refused. Figures stand in tests/reference/loop.
 #include "core/measure/loopfaults.h"
 
+#include "tests/measure/refusal.h"
+
 #include <QtTest>
 
 #include <cmath>
@@ -9,16 +11,11 @@
 #include <limits>
 
 using namespace proofwalk;
+using tests::inputOf;
 
 namespace {
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
-
-template <class T>
-std::string inputOf(const Result<T>& result)
-{
-    return result ? "" : std::get<std::string>(result.error().arguments.at(0).value);
-}
 
 } // namespace
 

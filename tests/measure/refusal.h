@@ -24,6 +24,13 @@ std::string refused(const Result<T>& result)
     return text;
 }
 
+/// The input that was refused, which is the error's first argument; empty if all is well.
+template <class T>
+std::string inputOf(const Result<T>& result)
+{
+    return result ? "" : std::get<std::string>(result.error().arguments.at(0).value);
+}
+
 /// What no formula takes; `zero` and `negative` add what this one does not.
 struct Hostile {
     bool zero = false;

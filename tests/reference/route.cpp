@@ -109,22 +109,6 @@ private slots:
         QVERIFY(vector.agrees("closed_s", measure::bestOrder(errand).value().time_s));
         QVERIFY(vector.isServed());
     }
-    // Five vectors state a published figure without the coordinates it belongs to. What can be held against them without
-    // is their own consistency; a search cannot. Told in every run, so that nobody takes them for tried.
-    void figuresWithoutCoordinates_data()
-    {
-        QTest::addColumn<QString>("id");
-        for (const char* id :
-             {"route-pcb442-identity-pub", "route-a280-pub", "route-eil76-pub", "route-pcb442-pub", "route-pr1002-pub"})
-            QTest::newRow(id) << id;
-    }
-    void figuresWithoutCoordinates()
-    {
-        QFETCH(QString, id);
-        const Vector vector(id);
-        QVERIFY(vector.inputs()["file"].isNull());
-        QSKIP("no coordinates of this instance stand in tests/reference/tsplib-small.json");
-    }
 };
 
 QTEST_GUILESS_MAIN(Routes)
