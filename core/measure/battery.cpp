@@ -57,7 +57,8 @@ Result<BatteryRule> ruleOf(const TableRow& row)
     if (!factor) return passOn(factor);
     auto margin = row.number("margin", 1);
     if (!margin) return passOn(margin);
-    return BatteryRule{row.text("name"), *standby, *alarm, *factor, *margin, row.text("source"), row.text("basis")};
+    return BatteryRule{row.text("name"),           *standby,           *alarm,           *factor, *margin,
+                       row.text("high_load_rule"), row.text("source"), row.text("basis")};
 }
 
 } // namespace
@@ -74,8 +75,8 @@ Result<double> dutyCapacity_ah(const Duty& duty, double alarmFactor)
 
 Result<std::vector<BatteryRule>> readBatteryRules(std::string_view bytes, const std::string& name)
 {
-    constexpr std::array<std::string_view, 7> columns{"name",   "standby_h", "alarm_min", "alarm_factor",
-                                                      "margin", "source",    "basis"};
+    constexpr std::array<std::string_view, 8> columns{"name",   "standby_h",      "alarm_min", "alarm_factor",
+                                                      "margin", "high_load_rule", "source",    "basis"};
     std::vector<BatteryRule> rules;
     auto read = readTable(bytes, name, columns, [&](const TableRow& row) -> Result<void> {
         auto rule = ruleOf(row);
@@ -120,6 +121,15 @@ Result<double> alarmFactor(double capacity_ah, double alarm_a)
     if (auto sound = checkWithin("capacity_ah", capacity_ah, 0, greatest_ah); !sound) return passOn(sound);
     if (auto sound = checkWithin("alarm_a", alarm_a, 0, greatest_a); !sound) return passOn(sound);
     return alarm_a <= capacity_ah / 20 ? 1 : highLoadFactor;
+}
+
+Result<FittedBattery> fittedBattery(const BatteryRule& rule, double fitted_ah, double standby_a, double alarm_a)
+{
+    auto required = requiredCapacity_ah(rule, standby_a, alarm_a);
+    if (!required) return passOn(required);
+    auto factor = alarmFactor(fitted_ah, alarm_a);
+    if (!factor) return passOn(factor);
+    return FittedBattery{fitted_ah - *required, *factor > rule.alarmFactor ? rule.highLoadRule : std::string()};
 }
 
 Result<DesignCurrent> designCurrent(std::span<const double> listed_a, std::optional<double> measured_a,

@@ -35,6 +35,8 @@ struct BatteryRule {
     double alarm_min = 0;
     double alarmFactor = 1; ///< D of [2]: a high alarm load takes more than its ampere hours
     double margin = 1; ///< for ageing and what was forgotten
+    std::string
+        highLoadRule; ///< its name: what holds instead where the alarm load is high for the battery; may be empty
     std::string source;
     std::string basis;
 };
@@ -55,6 +57,15 @@ Result<double> requiredCapacity_ah(const BatteryRule& rule, double standby_a, do
 /// maker's discharge curve goes before this rule.
 /// Errors: measure.out-of-range {input}: capacity_ah not above 0 to 10000; alarm_a not from 0 to 1000.
 Result<double> alarmFactor(double capacity_ah, double alarm_a);
+
+/// A battery that is there, held against what a rule requires of it.
+struct FittedBattery {
+    double spare_ah; ///< below 0: it is too small by the rule
+    std::string holdInstead; ///< the rule for a high alarm load, if this is one; else empty
+};
+/// A high alarm load is one above the battery's 20 hour current, where the rule has another for it. Errors: those of
+/// requiredCapacity_ah and alarmFactor.
+Result<FittedBattery> fittedBattery(const BatteryRule& rule, double fitted_ah, double standby_a, double alarm_a);
 
 /// What to compute with: of what the parts' sheets say together and of what was measured (with its uncertainty on top)
 /// the larger, since a measured quiet system may miss a load that comes and goes, and a list may miss a part.

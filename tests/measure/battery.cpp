@@ -70,6 +70,19 @@ private slots:
         for (const double bad : {-4.0, 51.8, std::nan(""), infinity, -infinity})
             QCOMPARE(inputOf(measure::cellTemperatureFactor(bad)), std::string("temperature_c"));
     }
+    // 0.35 A is the 20 hour current of 7 Ah: above it another rule of BS 5839-1 holds, and NFPA 72 has none.
+    void aHighLoadHasARuleOfItsOwn()
+    {
+        const auto bs = measure::batteryRule("bs-5839-1").value();
+        QCOMPARE(measure::fittedBattery(bs, 7, 0.05, 0.35).value().holdInstead, std::string());
+        QCOMPARE(measure::fittedBattery(bs, 7, 0.05, 0.36).value().holdInstead, std::string("bs-5839-1-high-load"));
+        const auto nfpa = measure::batteryRule("nfpa-72-2022").value();
+        QCOMPARE(measure::fittedBattery(nfpa, 7, 0.05, 0.36).value().holdInstead, std::string());
+        const auto rules = measure::batteryRules().value();
+        for (const auto& rule : rules) QVERIFY(rule.highLoadRule.empty() || measure::batteryRule(rule.highLoadRule));
+        QVERIFY(measure::fittedBattery(bs, 1, 1, 1).value().spare_ah < 0);
+        QCOMPARE(inputOf(measure::fittedBattery(bs, -1, 0.05, 0.3)), std::string("capacity_ah"));
+    }
     void unknownRule()
     {
         const auto found = measure::batteryRule("nfpa-72");
@@ -78,16 +91,16 @@ private slots:
     }
     void aTableOfRules()
     {
-        const std::string head = "name,standby_h,alarm_min,alarm_factor,margin,source,basis\n";
+        const std::string head = "name,standby_h,alarm_min,alarm_factor,margin,high_load_rule,source,basis\n";
         const auto codeOf = [](const std::string& bytes) {
             const auto rules = measure::readBatteryRules(bytes, "t.csv");
             return rules ? std::string() : rules.error().code;
         };
-        QCOMPARE(codeOf(head + "a,24,5,1,1.2,s,published\n"), std::string());
-        QCOMPARE(codeOf(head + "a,24,5,1,0.9,s,published\n"), std::string("measure.table-number"));
-        QCOMPARE(codeOf(head + "a,-1,5,1,1.2,s,published\n"), std::string("measure.table-number"));
-        QCOMPARE(codeOf(head + "a,24,\"5,5\",1,1.2,s,published\n"), std::string("measure.table-number"));
-        QCOMPARE(codeOf(head + "a,24,5,1,1.2,s,p\na,24,5,1,1.2,s,p\n"), std::string("measure.table-twice"));
+        QCOMPARE(codeOf(head + "a,24,5,1,1.2,,s,published\n"), std::string());
+        QCOMPARE(codeOf(head + "a,24,5,1,0.9,,s,published\n"), std::string("measure.table-number"));
+        QCOMPARE(codeOf(head + "a,-1,5,1,1.2,,s,published\n"), std::string("measure.table-number"));
+        QCOMPARE(codeOf(head + "a,24,\"5,5\",1,1.2,,s,published\n"), std::string("measure.table-number"));
+        QCOMPARE(codeOf(head + "a,24,5,1,1.2,,s,p\na,24,5,1,1.2,,s,p\n"), std::string("measure.table-twice"));
         QCOMPARE(codeOf("name,standby_h\na,24\n"), std::string("measure.table-column"));
     }
     void refusedByName()

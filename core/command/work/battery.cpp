@@ -74,14 +74,14 @@ Result<Worked> rule(const Given& given)
     worked.remarks.push_back({"work.battery.rule", {{"source", chosen->source}, {"basis", chosen->basis}}});
     if (given.has("fitted_ah")) {
         const double fitted = given.number("fitted_ah");
-        auto factor = measure::alarmFactor(fitted, *alarm);
-        if (!factor) return passOn(factor);
+        auto there = measure::fittedBattery(*chosen, fitted, *standby, *alarm);
+        if (!there) return passOn(there);
         worked.lines.push_back({"what is fitted, less what is required",
                                 fmt::format("{} − {} Ah", shown(fitted), shown(*required)), "spare_ah",
-                                fitted - *required});
-        worked.remarks.push_back({fitted < *required ? "work.battery.too-small" : "work.battery.large-enough", {}});
-        if (chosen->name.starts_with("bs-5839") && *factor > chosen->alarmFactor)
-            worked.remarks.push_back({"work.battery.high-load", {}});
+                                there->spare_ah});
+        worked.remarks.push_back({there->spare_ah < 0 ? "work.battery.too-small" : "work.battery.large-enough", {}});
+        if (!there->holdInstead.empty())
+            worked.remarks.push_back({"work.battery.high-load", {{"rule", there->holdInstead}}});
     }
     worked.limits = {"work.limit.battery-rate", "work.limit.adopted-edition"};
     worked.sources = {"work.source.ampere-hours", "work.source.battery-rules"};
