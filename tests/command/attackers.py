@@ -358,10 +358,18 @@ class Reports(ByWords):
             with self.subTest(byte=at):
                 self.caught(bytes(spoilt))
 
-    def test_byte_in_the_middle(self):
+    def spoilt_at(self, at):
         spoilt = bytearray(self.whole)
-        spoilt[len(spoilt) // 2] ^= 1
-        self.caught(bytes(spoilt), "seal.digest")
+        spoilt[at] ^= 1
+        return bytes(spoilt)
+
+    def test_byte_of_the_contents(self):
+        longest = max(re.finditer(rb"stream\r?\n(.*?)endstream", self.whole, re.DOTALL), key=lambda at: len(at.group(1)))
+        self.caught(self.spoilt_at((longest.start(1) + longest.end(1)) // 2), "seal.digest")
+
+    def test_byte_of_the_structure(self):
+        ends = [at.start() for at in re.finditer(rb"endobj", self.whole)]
+        self.caught(self.spoilt_at(ends[len(ends) // 2]), "seal.syntax")
 
     def test_signature_changed(self):
         """The signature's own bytes, which it cannot cover; and the zeros behind it."""
